@@ -1,0 +1,92 @@
+package plainsward.reading;
+
+import java.util.HashMap;
+import java.util.Map;
+import plainsward.units.Ratio;
+
+/** Number words and what they add up from. */
+final class NumberWords {
+  static final Map<String, Integer> SMALL = small();
+  static final Map<String, Integer> TENS =
+      Map.of(
+          "twenty", 20, "thirty", 30, "forty", 40, "fourty", 40, "fifty", 50, "sixty", 60,
+          "seventy", 70, "eighty", 80, "ninety", 90);
+  static final Map<String, Integer> SCALES =
+      Map.of(
+          "hundred",
+          100,
+          "thousand",
+          1000,
+          "thou",
+          1000,
+          "million",
+          1_000_000,
+          "thosand",
+          1000,
+          "thousnd",
+          1000,
+          "thousnad",
+          1000,
+          "thousands",
+          1000);
+
+  /** Parts of one: "third" is 1/3, "quarters" 1/4. */
+  static final Map<String, Ratio> PARTS = parts();
+
+  private NumberWords() {}
+
+  static boolean isNumberWord(String word) {
+    return SMALL.containsKey(word)
+        || TENS.containsKey(word)
+        || SCALES.containsKey(word)
+        || PARTS.containsKey(word);
+  }
+
+  private static Map<String, Integer> small() {
+    String[] words = {
+      "zero",
+      "one",
+      "two",
+      "three",
+      "four",
+      "five",
+      "six",
+      "seven",
+      "eight",
+      "nine",
+      "ten",
+      "eleven",
+      "twelve",
+      "thirteen",
+      "fourteen",
+      "fifteen",
+      "sixteen",
+      "seventeen",
+      "eighteen",
+      "nineteen"
+    };
+    Map<String, Integer> all = new HashMap<>();
+    for (int i = 0; i < words.length; i++) {
+      all.put(words[i], i);
+    }
+    all.put("dozen", 12);
+    return Map.copyOf(all);
+  }
+
+  private static Map<String, Ratio> parts() {
+    Map<String, Ratio> all = new HashMap<>();
+    String[] names = {
+      "half", "third", "quarter", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"
+    };
+    for (int i = 0; i < names.length; i++) {
+      Ratio part = Ratio.of(1, i + 2L);
+      all.put(names[i], part);
+      all.put(i == 0 ? "halves" : names[i] + "s", part);
+    }
+    all.put("sixteenth", Ratio.of(1, 16));
+    all.put("sixteenths", Ratio.of(1, 16));
+    all.put("fourth", Ratio.of(1, 4));
+    all.put("fourths", Ratio.of(1, 4));
+    return Map.copyOf(all);
+  }
+}

@@ -1,0 +1,133 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Phrases with a meaning each, found in a text wherever they stand. A phrase is words with one
+ * space between; {@code (a|b c)} is a choice, {@code [a]} may be left out, {@code a~} is any word
+ * that begins so, {@code #} a number, {@code _} any one word, {@code *} up to four words within a
+ * sentence, {@code ^} the start of a sentence and {@code $} its end.
+ *
+ * @param <T> what a phrase means
+ */
+public final class PhraseBook<T> {
+  private final Map<String, List<Entry<T>>> byWord = new HashMap<>();
+  private final Map<String, List<Entry<T>>> byPrefix = new HashMap<>();
+  private final List<Entry<T>> byNothing = new ArrayList<>();
+  private int shortestPrefix = Integer.MAX_VALUE;
+  private int longestPrefix;
+
+  /**
+   * A phrase that was found.
+   *
+   * @param meaning what it means
+   * @param from its first token
+   * @param to the token after its last
+   * @param <T> the kind of meaning
+   */
+  public record Found<T>(T meaning, int from, int to) {}
+
+  private record Entry<T>(List<PhrasePart> parts, T meaning) {}
+
+  /** Adds a phrase; a broken one is refused with an {@link IllegalArgumentException}. */
+  public PhraseBook<T> add(String phrase, T meaning) {
+    for (List<PhrasePart> parts : PhraseParser.parse(phrase)) {
+      index(new Entry<>(parts, meaning));
+    }
+    return this;
+  }
+
+  private void index(Entry<T> entry) {
+    PhrasePart first = entry.parts.get(0);
+    if (first.kind() != PhrasePart.Kind.WORDS) {
+      byNothing.add(entry);
+      return;
+    }
+    first.words().forEach(w -> byWord.computeIfAbsent(w, k -> new ArrayList<>()).add(entry));
+    for (String prefix : first.prefixes()) {
+      byPrefix.computeIfAbsent(prefix, k -> new ArrayList<>()).add(entry);
+      shortestPrefix = Math.min(shortestPrefix, prefix.length());
+      longestPrefix = Math.max(longestPrefix, prefix.length());
+    }
+  }
+
+  /** All phrases in the text, by place; phrases may overlap. */
+  public List<Found<T>> find(List<Token> tokens) {
+    List<Found<T>> found = new ArrayList<>();
+    for (int i = 0; i < tokens.size(); i++) {
+      String norm = tokens.get(i).norm();
+      tryAll(byWord.get(norm), tokens, i, found);
+      int most = Math.min(longestPrefix, norm.length());
+      for (int n = shortestPrefix; n <= most; n++) {
+        tryAll(byPrefix.get(norm.substring(0, n)), tokens, i, found);
+      }
+      tryAll(byNothing, tokens, i, found);
+    }
+    found.sort(Comparator.comparingInt((Found<T> f) -> f.from).thenComparingInt(f -> -f.to));
+    return found;
+  }
+
+  /** Whether any phrase is in the text. */
+  public boolean isIn(List<Token> tokens) {
+    return !find(tokens).isEmpty();
+  }
+
+  private void tryAll(List<Entry<T>> entries, List<Token> tokens, int from, List<Found<T>> found) {
+    if (entries == null) {
+      return;
+    }
+    for (Entry<T> entry : entries) {
+      int to = end(entry.parts, 0, tokens, from);
+      if (to >= 0) {
+        found.add(new Found<>(entry.meaning, from, to));
+      }
+    }
+  }
+
+  /** The place after the match of the parts from {@code part} on, or -1. */
+  private static int end(List<PhrasePart> parts, int part, List<Token> tokens, int at) {
+    if (part == parts.size()) {
+      return at;
+    }
+    PhrasePart wanted = parts.get(part);
+    switch (wanted.kind()) {
+      case START:
+        return startsSentence(tokens, at) ? end(parts, part + 1, tokens, at) : -1;
+      case END:
+        return at == tokens.size() || tokens.get(at).endsSentence()
+            ? end(parts, part + 1, tokens, at)
+            : -1;
+      case GAP:
+        return afterGap(parts, part, tokens, at);
+      default:
+        return at < tokens.size() && wanted.matches(tokens.get(at))
+            ? end(parts, part + 1, tokens, at + 1)
+            : -1;
+    }
+  }
+
+  private static int afterGap(List<PhrasePart> parts, int part, List<Token> tokens, int at) {
+    for (int skipped = 0; skipped <= PhrasePart.WIDEST_GAP; skipped++) {
+      int to = end(parts, part + 1, tokens, at + skipped);
+      if (to >= 0) {
+        return to;
+      }
+      if (at + skipped >= tokens.size() || tokens.get(at + skipped).endsSentence()) {
+        return -1;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean startsSentence(List<Token> tokens, int at) {
+    int before = at - 1;
+    while (before >= 0 && tokens.get(before).is(",")) {
+      before--;
+    }
+    return before < 0 || tokens.get(before).endsSentence();
+  }
+}

@@ -1,0 +1,144 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Cuts cleaned text into words, numbers and signs. */
+final class Tokenizer {
+  private final String text;
+  private final List<Token> tokens = new ArrayList<>();
+  private int at;
+  private boolean apart = true;
+
+  private Tokenizer(String text) {
+    this.text = text;
+  }
+
+  static List<Token> tokens(String text) {
+    Tokenizer tokenizer = new Tokenizer(text);
+    while (tokenizer.at < text.length()) {
+      tokenizer.next();
+    }
+    return tokenizer.tokens;
+  }
+
+  private void next() {
+    char c = text.charAt(at);
+    if (c == ' ' || c == '\t') {
+      apart = true;
+      at++;
+    } else if (startsNumber()) {
+      number();
+    } else if (Character.isLetter(c)) {
+      word();
+    } else {
+      add(Token.Kind.SIGN, at + 1);
+    }
+  }
+
+  private char at(int index) {
+    return index < text.length() && index >= 0 ? text.charAt(index) : ' ';
+  }
+
+  private boolean startsNumber() {
+    char c = text.charAt(at);
+    if (isDigit(c)) {
+      return true;
+    }
+    return c == '.'
+        && isDigit(at(at + 1))
+        && !isDigit(at(at - 1))
+        && !Character.isLetter(at(at - 1));
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  private void number() {
+    int end = chemical();
+    if (end > 0) {
+      add(Token.Kind.WORD, end);
+      return;
+    }
+    end = at;
+    while (isDigit(at(end))) {
+      end++;
+    }
+    while (at(end) == ',' && threeDigits(end + 1)) {
+      end += 4;
+    }
+    boolean point = at(end) == '.' || (at(end) == ',' && decimalComma(end));
+    if (point && isDigit(at(end + 1))) {
+      end++;
+      while (isDigit(at(end))) {
+        end++;
+      }
+    }
+    add(Token.Kind.NUMBER, end);
+  }
+
+  private boolean threeDigits(int from) {
+    return isDigit(at(from))
+        && isDigit(at(from + 1))
+        && isDigit(at(from + 2))
+        && !isDigit(at(from + 3));
+  }
+
+  /** "1,5" or "0,75": a decimal comma, where no thousands comma fits and no list goes on. */
+  private boolean decimalComma(int comma) {
+    int end = comma + 1;
+    while (isDigit(at(end))) {
+      end++;
+    }
+    int digits = end - comma - 1;
+    return digits >= 1 && digits <= 2 && at(end) != ',' && comma - at <= 3;
+  }
+
+  /** Where an active ingredient's name that begins with a digit ends ("2,4-D"), or 0. */
+  private int chemical() {
+    if (!text.startsWith("2,4", at)
+        && !text.startsWith("2.4", at)
+        && !text.startsWith("2 4", at)
+        && !text.startsWith("24", at)) {
+      return 0;
+    }
+    int end = at + (text.startsWith("24", at) ? 2 : 3);
+    if (at(end) == '-' || at(end) == ' ') {
+      end++;
+    }
+    if (at(end) != 'd' && at(end) != 'D') {
+      return 0;
+    }
+    end++;
+    return Character.isLetter(at(end)) ? 0 : end;
+  }
+
+  private void word() {
+    int end = at;
+    while (Character.isLetter(at(end)) || (at(end) == '\'' && Character.isLetter(at(end + 1)))) {
+      end++;
+    }
+    add(Token.Kind.WORD, end);
+  }
+
+  private void add(Token.Kind kind, int end) {
+    String said = text.substring(at, end);
+    String norm = said.toLowerCase(Locale.ROOT);
+    if (kind == Token.Kind.WORD) {
+      norm = isDigit(norm.charAt(0)) ? "2,4-d" : norm.replace("'", "");
+    } else if (kind == Token.Kind.NUMBER) {
+      norm = number(norm);
+    }
+    tokens.add(new Token(kind, said, norm, at, end, apart));
+    at = end;
+    apart = kind == Token.Kind.SIGN && said.equals("\n");
+  }
+
+  private static String number(String digits) {
+    int comma = digits.lastIndexOf(',');
+    boolean decimal = comma >= 0 && digits.length() - comma - 1 != 3 && digits.indexOf('.') < 0;
+    return decimal ? digits.replace(',', '.') : digits.replace(",", "");
+  }
+}

@@ -1,0 +1,71 @@
+package plainsward.trade;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Unit;
+
+/** The spellings of every unit, from the table {@code measures}. */
+public final class MeasureWords {
+  private static final MeasureWords SHIPPED = new MeasureWords();
+  private final Map<String, MeasureWord> byWords = new HashMap<>();
+  private int longest = 1;
+
+  private MeasureWords() {
+    for (Row row : Rows.of("measures")) {
+      Unit us = Unit.of(row.text("code"));
+      MeasureWord word =
+          new MeasureWord(
+              us,
+              row.optional("imperial").map(Unit::of).orElse(us),
+              row.optional("metric").map(Unit::of).orElse(us),
+              row.optional("doubt").orElse(""),
+              row.optional("dry").map(Unit::of));
+      row.texts("say").forEach(spelling -> add(spelling, word));
+    }
+  }
+
+  private void add(String spelling, MeasureWord word) {
+    String key = key(spelling);
+    byWords.put(key, word);
+    longest = Math.max(longest, key.split(" ").length);
+  }
+
+  /** A spelling as it is looked up: its words and signs with one space between. */
+  private static String key(String spelling) {
+    StringBuilder spaced = new StringBuilder();
+    String text = spelling.toLowerCase(Locale.ROOT).replace(".", " ");
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean edge = i > 0 && !Character.isWhitespace(c) && (kind(c) != kind(text.charAt(i - 1)));
+      spaced.append(edge ? " " : "").append(c);
+    }
+    return spaced.toString().strip().replaceAll("\\s+", " ");
+  }
+
+  private static int kind(char c) {
+    return Character.isLetter(c) ? 1 : Character.isDigit(c) ? 2 : c == ' ' ? 0 : 3 + c;
+  }
+
+  /** The table that ships with the program. */
+  public static MeasureWords shipped() {
+    return SHIPPED;
+  }
+
+  /** The unit of these words with one space between, such as {@code "sq ft"}. */
+  public Optional<MeasureWord> find(String words) {
+    return Optional.ofNullable(byWords.get(words));
+  }
+
+  /** The longest spelling's number of words and signs. */
+  public int longest() {
+    return longest;
+  }
+
+  /** All spellings, for completing and for correcting typos. */
+  public Set<String> spellings() {
+    return byWords.keySet();
+  }
+}

@@ -1,0 +1,2 @@
+/** The trade tables: measures and their spellings, weeds, grasses, active ingredients, cues. */
+package plainsward.trade;
