@@ -1,0 +1,173 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Ratio;
+
+/**
+ * Reads numbers: digits, words, fractions, mixed ones ("1 1/2", "two and a half"), thousands ("4k",
+ * "seventy two hundred") and ranges ("0.75 to 1.1").
+ */
+final class NumeralReader {
+  private static final Ratio THOUSAND = Ratio.of(1000);
+  private static final Ratio LARGEST_BELOW = Ratio.of(64);
+  private static final Set<String> ARTICLES = Set.of("a", "an");
+
+  private final List<Token> tokens;
+
+  NumeralReader(List<Token> tokens) {
+    this.tokens = tokens;
+  }
+
+  /** The number or range that begins at this token. */
+  Optional<Numeral> at(int i) {
+    return between(i).or(() -> simple(i).map(this::withRange));
+  }
+
+  private boolean is(int i, String word) {
+    return i >= 0 && i < tokens.size() && tokens.get(i).is(word);
+  }
+
+  private Token token(int i) {
+    return tokens.get(i);
+  }
+
+  private boolean isNumber(int i) {
+    return i < tokens.size() && token(i).isNumber();
+  }
+
+  private Optional<Numeral> between(int i) {
+    if (!is(i, "between")) {
+      return Optional.empty();
+    }
+    return simple(i + 1)
+        .filter(low -> is(low.to(), "and"))
+        .flatMap(low -> simple(low.to() + 1).map(low::upTo))
+        .map(n -> new Numeral(i, n.to(), n.low(), n.high(), n.thousands(), false));
+  }
+
+  private Numeral withRange(Numeral low) {
+    int i = low.to();
+    boolean joined = is(i, "to") || is(i, "or") || is(i, "thru") || is(i, "through");
+    if (is(i, "-") && (isNumber(i + 1) || isWordNumber(i + 1))) {
+      joined = !(is(i + 2, "-") && isNumber(i + 3));
+    }
+    if (!joined) {
+      return low;
+    }
+    Optional<Numeral> high = simple(i + 1).filter(h -> !h.part() || low.part());
+    boolean ratio = is(i, "to") && high.isPresent() && isRatio(low, high.get());
+    return high.isPresent() && !ratio ? low.upTo(high.get()) : low;
+  }
+
+  /** "10 to 1" and "1 to 50" are mixing ratios, no ranges. */
+  private boolean isRatio(Numeral low, Numeral high) {
+    boolean one = low.low().equals(Ratio.ONE) || high.low().equals(Ratio.ONE);
+    return one
+        && (high.low().compareTo(low.low()) < 0 || high.low().compareTo(Ratio.of(4)) > 0)
+        && low.low().isWhole()
+        && high.low().isWhole();
+  }
+
+  private boolean isWordNumber(int i) {
+    return i < tokens.size() && NumberWords.SMALL.containsKey(token(i).norm());
+  }
+
+  private Optional<Numeral> simple(int i) {
+    if (i >= tokens.size()) {
+      return Optional.empty();
+    }
+    Optional<Numeral> read =
+        isNumber(i) ? Optional.of(digits(i)) : new NumberPhrase(tokens, i).read();
+    return read.map(this::scaled);
+  }
+
+  private Numeral digits(int i) {
+    Ratio value = Ratio.of(token(i).norm());
+    Optional<Numeral> fraction = fraction(i);
+    if (fraction.isPresent()) {
+      return fraction.get();
+    }
+    int mixed = is(i + 1, "-") && !token(i + 1).apart() ? i + 2 : i + 1;
+    if (is(mixed, "and") && isNumber(mixed + 1)) {
+      mixed++;
+    }
+    Optional<Numeral> more = isNumber(mixed) ? fraction(mixed) : Optional.empty();
+    if (more.isPresent() && value.isWhole()) {
+      return Numeral.of(i, more.get().to(), value.plus(more.get().low()));
+    }
+    return andPart(i, i + 1, value);
+  }
+
+  /** "2 and a half", "one and three quarters". */
+  private Numeral andPart(int from, int to, Ratio value) {
+    if (!is(to, "and") && !is(to, "n") && !is(to, "&")) {
+      return Numeral.of(from, to, value);
+    }
+    int i = to + 1;
+    Ratio many = Ratio.ONE;
+    if (i < tokens.size() && ARTICLES.contains(token(i).norm())) {
+      i++;
+    } else if (isWordNumber(i)) {
+      many = Ratio.of(NumberWords.SMALL.get(token(i).norm()));
+      i++;
+    } else {
+      return Numeral.of(from, to, value);
+    }
+    Ratio part = i < tokens.size() ? NumberWords.PARTS.get(token(i).norm()) : null;
+    return part == null
+        ? Numeral.of(from, to, value)
+        : Numeral.of(from, i + 1, value.plus(part.times(many)));
+  }
+
+  /** "3/4" or "1/2": a fraction below one with a denominator that measures have. */
+  private Optional<Numeral> fraction(int i) {
+    if (!isNumber(i) || !is(i + 1, "/") || !isNumber(i + 2)) {
+      return Optional.empty();
+    }
+    Ratio above = Ratio.of(token(i).norm());
+    Ratio below = Ratio.of(token(i + 2).norm());
+    boolean proper =
+        above.isWhole()
+            && below.isWhole()
+            && above.compareTo(below) < 0
+            && above.signum() > 0
+            && below.compareTo(LARGEST_BELOW) <= 0;
+    return proper ? Optional.of(Numeral.of(i, i + 3, above.dividedBy(below))) : Optional.empty();
+  }
+
+  private Numeral scaled(Numeral read) {
+    int i = read.to();
+    if (i >= tokens.size() || read.part()) {
+      return read;
+    }
+    Token next = token(i);
+    if (isThousandLetter(next, i)) {
+      return new Numeral(
+          read.from(), i + 1, read.low().times(THOUSAND), Optional.empty(), true, false);
+    }
+    Integer scale = NumberWords.SCALES.get(next.norm());
+    if (scale != null && isNumber(read.from())) {
+      Numeral grown = Numeral.of(read.from(), i + 1, read.low().times(Ratio.of(scale)));
+      return scale == 1000
+          ? new Numeral(grown.from(), grown.to(), grown.low(), Optional.empty(), true, false)
+          : andHundreds(grown);
+    }
+    return read;
+  }
+
+  private Numeral andHundreds(Numeral grown) {
+    return andPart(grown.from(), grown.to(), grown.low());
+  }
+
+  /** The k of "4k", and the capital M of "14M", which counts thousands in the trade. */
+  private boolean isThousandLetter(Token next, int i) {
+    if (next.is("k")) {
+      return !next.apart() || !is(i - 2, "per");
+    }
+    boolean capital = next.said().equals("M") && !next.apart();
+    boolean length = is(i + 1, "x") || is(i + 1, "by") || is(i + 1, "2");
+    return capital && !length;
+  }
+}

@@ -1,0 +1,233 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+
+/** Reads the rest: N-P-K, prices, mixing ratios, waits in days, "twice a year", "half a tank". */
+final class OddsReader {
+  private static final Map<String, String> CURRENCY_SIGNS =
+      Map.of("$", "USD", "\u00a3", "GBP", "\u20ac", "EUR");
+  private static final Map<String, String> CURRENCY_WORDS =
+      Map.of(
+          "dollars", "USD", "dollar", "USD", "bucks", "USD", "buck", "USD", "quid", "GBP", "usd",
+          "USD", "euros", "EUR", "euro", "EUR");
+  private static final Set<String> SEASONS = Set.of("year", "season", "yr", "annum", "calendar");
+  private static final Set<String> GOES =
+      Set.of(
+          "application",
+          "applications",
+          "apps",
+          "app",
+          "times",
+          "time",
+          "sprays",
+          "spray",
+          "treatments",
+          "treatment",
+          "rounds",
+          "sprayings",
+          "shots",
+          "goes");
+  private static final Set<String> TANKS =
+      Set.of("tank", "tankful", "can", "full", "sprayer", "way", "knapsack", "backpack", "load");
+  private final List<Token> tokens;
+  private final NumeralReader numerals;
+
+  OddsReader(List<Token> tokens, NumeralReader numerals) {
+    this.tokens = tokens;
+    this.numerals = numerals;
+  }
+
+  /** What begins at this token. */
+  Optional<Mention> at(int i) {
+    return analysis(i)
+        .or(() -> price(i))
+        .or(() -> mix(i))
+        .or(() -> times(i))
+        .or(() -> wait(i))
+        .or(() -> tankPart(i));
+  }
+
+  private String word(int i) {
+    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
+  }
+
+  private boolean number(int i) {
+    return i < tokens.size() && tokens.get(i).isNumber();
+  }
+
+  private boolean tight(int i) {
+    return i < tokens.size() && !tokens.get(i).apart();
+  }
+
+  private Optional<Mention> analysis(int i) {
+    boolean form =
+        number(i)
+            && word(i + 1).equals("-")
+            && number(i + 2)
+            && word(i + 3).equals("-")
+            && number(i + 4)
+            && tight(i + 2)
+            && tight(i + 4)
+            && word(i).length() <= 4;
+    if (!form) {
+      return Optional.empty();
+    }
+    Ratio n = Ratio.of(word(i));
+    Ratio p = Ratio.of(word(i + 2));
+    Ratio k = Ratio.of(word(i + 4));
+    return n.plus(p).plus(k).compareTo(Ratio.of(100)) <= 0
+        ? Optional.of(new Mention.Analysis(i, i + 5, n, p, k))
+        : Optional.empty();
+  }
+
+  private Optional<Mention> price(int i) {
+    String sign = CURRENCY_SIGNS.get(word(i));
+    if (sign != null) {
+      return numerals.at(i + 1).map(n -> new Mention.Price(i, n.to(), Quantity.of(n.low(), sign)));
+    }
+    return numerals
+        .at(i)
+        .flatMap(
+            n -> {
+              String currency = CURRENCY_WORDS.get(word(n.to()));
+              if (word(n.to()).equals("cents")) {
+                return Optional.of(
+                    new Mention.Price(
+                        i, n.to() + 1, Quantity.of(n.low().dividedBy(Ratio.of(100)), "USD")));
+              }
+              return currency == null
+                  ? Optional.empty()
+                  : Optional.of(new Mention.Price(i, n.to() + 1, Quantity.of(n.low(), currency)));
+            });
+  }
+
+  /** "1:50", "7:1", "10 to 1", "1 in 100", "one part to 20". */
+  private Optional<Mention> mix(int i) {
+    Optional<Numeral> first =
+        number(i)
+            ? Optional.of(Numeral.of(i, i + 1, Ratio.of(word(i))))
+            : numerals.at(i).filter(n -> !n.part() && n.high().isEmpty());
+    if (first.isEmpty() || !first.get().low().isWhole()) {
+      return Optional.empty();
+    }
+    int sign = first.get().to();
+    boolean parts = word(sign).equals("part") || word(sign).equals("parts");
+    if (parts) {
+      sign++;
+    }
+    String how = word(sign);
+    boolean colon = how.equals(":") && tight(sign) && tight(sign + 1);
+    if (!colon && !how.equals("to") && !how.equals("in")) {
+      return Optional.empty();
+    }
+    int second = sign + 1;
+    return numerals
+        .at(second)
+        .filter(n -> n.low().isWhole() && n.high().isEmpty())
+        .flatMap(n -> mix(i, first.get().low(), n, how, colon || parts));
+  }
+
+  private Optional<Mention> mix(int i, Ratio a, Numeral b, String how, boolean sure) {
+    Ratio small = a.compareTo(b.low()) <= 0 ? a : b.low();
+    Ratio large = small.equals(a) ? b.low() : a;
+    boolean one = small.equals(Ratio.ONE);
+    boolean time =
+        Set.of("am", "pm", "oclock").contains(word(b.to()))
+            || word(i + 1).equals(":") && b.to() - i > 3;
+    boolean unit =
+        Set.of("gallon", "gal", "gallons", "litre", "litres", "l", "acre", "qt", "ft")
+            .contains(word(b.to()));
+    if (!one || large.compareTo(Ratio.of(2)) < 0 || time || unit) {
+      return Optional.empty();
+    }
+    int to = word(b.to()).equals("parts") || word(b.to()).equals("part") ? b.to() + 1 : b.to();
+    boolean inAll = how.equals("in");
+    boolean plausible = sure || large.compareTo(Ratio.of(4)) > 0;
+    return plausible ? Optional.of(new Mention.Mix(i, to, small, large, inAll)) : Optional.empty();
+  }
+
+  private Optional<Mention> times(int i) {
+    int count;
+    int at = i + 1;
+    if (word(i).equals("twice")) {
+      count = 2;
+    } else if (word(i).equals("once") && isSeason(i + 1)) {
+      count = 1;
+    } else {
+      Optional<Numeral> n = numerals.at(i).filter(x -> x.low().isWhole() && x.high().isEmpty());
+      if (n.isEmpty() || n.get().low().compareTo(Ratio.of(30)) > 0) {
+        return Optional.empty();
+      }
+      count = n.get().low().numerator().intValue();
+      at = n.get().to();
+      boolean goes = GOES.contains(word(at));
+      at = goes ? at + 1 : at;
+      if (!goes && !isSeason(at)) {
+        return Optional.empty();
+      }
+    }
+    boolean aYear = isSeason(at);
+    return Optional.of(new Mention.Times(i, aYear ? at + 2 : at, count, aYear));
+  }
+
+  private boolean isSeason(int i) {
+    boolean per = Set.of("a", "per", "each", "every", "this", "/").contains(word(i));
+    return per && SEASONS.contains(word(i + 1));
+  }
+
+  private Optional<Mention> wait(int i) {
+    if (word(i).equals("fortnight")) {
+      return Optional.of(new Mention.Wait(i, i + 1, 14, Optional.empty(), Mention.Span.DAYS));
+    }
+    return numerals
+        .at(i)
+        .filter(n -> n.low().isWhole() && !n.part())
+        .or(
+            () ->
+                word(i).equals("a")
+                    ? Optional.of(Numeral.of(i, i + 1, Ratio.ONE))
+                    : Optional.empty())
+        .flatMap(n -> span(n, word(n.to()).equals("-") ? n.to() + 1 : n.to()));
+  }
+
+  private Optional<Mention> span(Numeral n, int at) {
+    Mention.Span unit =
+        switch (word(at)) {
+          case "day", "days", "dys" -> Mention.Span.DAYS;
+          case "week", "weeks", "wk", "wks" -> Mention.Span.WEEKS;
+          case "month", "months", "mo", "mos", "mths" -> Mention.Span.MONTHS;
+          default -> null;
+        };
+    if (unit == null || n.low().compareTo(Ratio.of(1000)) > 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Mention.Wait(
+            n.from(),
+            at + 1,
+            n.low().numerator().intValue(),
+            n.high().map(h -> h.ceiling().intValue()),
+            unit));
+  }
+
+  private Optional<Mention> tankPart(int i) {
+    return numerals
+        .at(i)
+        .filter(n -> n.low().compareTo(Ratio.ONE) < 0 && n.low().signum() > 0)
+        .flatMap(
+            n -> {
+              int at = n.to();
+              while (Set.of("a", "the", "of", "my", "-").contains(word(at))) {
+                at++;
+              }
+              return TANKS.contains(word(at))
+                  ? Optional.of(new Mention.TankPart(i, at + 1, n.low()))
+                  : Optional.empty();
+            });
+  }
+}

@@ -1,0 +1,231 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
+
+/** Reads rates: "1.5 oz per 1,000", "3 pt/A", "30 ml in 5 litres over 50 m2", "a gal does 400". */
+final class RateReader {
+  private static final Set<String> FIRM = Set.of("/", "per", "each", "every", "a", "an");
+  private static final Set<String> LOOSE = Set.of("in", "into", "on", "over", "for", "to", "with");
+  private static final Set<String> COVERS =
+      Set.of(
+          "covers",
+          "cover",
+          "covering",
+          "does",
+          "treats",
+          "treat",
+          "treating",
+          "do",
+          "makes",
+          "make",
+          "did",
+          "covered");
+  private static final Set<String> BETWEEN =
+      Set.of(
+          "the", "a", "an", "my", "every", "each", "up", "to", "about", "around", "only", "our",
+          "that");
+  private static final Set<String> STOPS =
+      Set.of(
+          "and", "in", "with", "for", "at", "plus", "but", "is", "to", "on", "over", "into", "by",
+          "or", "from", "over", "if", "so");
+  private static final Set<String> THOUSAND =
+      Set.of("thousand", "thou", "k", "thosand", "thousnd", "thousnad", "thousands", "1000");
+
+  private final List<Token> tokens;
+  private final NumeralReader numerals;
+  private final MeasuredReader measured;
+  private final UnitSystem system;
+
+  RateReader(
+      List<Token> tokens, NumeralReader numerals, MeasuredReader measured, UnitSystem system) {
+    this.tokens = tokens;
+    this.numerals = numerals;
+    this.measured = measured;
+    this.system = system;
+  }
+
+  private record Below(int to, Measured said, boolean firm, boolean covers) {}
+
+  /** The rate that begins at this token. */
+  Optional<Mention.Rate> at(int i) {
+    Measured top = measured.at(i).orElseGet(() -> numerals.at(i).map(this::unitless).orElse(null));
+    boolean stuff =
+        top != null && (top.doubt().equals("unit") || MeasuredReader.isStuff(top.dimension()));
+    if (!stuff) {
+      return Optional.empty();
+    }
+    Optional<Below> first = below(top, top.to(), true);
+    if (first.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Below> second = below(top, first.get().to(), false).filter(b -> apart(first.get(), b));
+    return Optional.of(rate(i, top, first.get(), second));
+  }
+
+  private static boolean apart(Below first, Below second) {
+    return !first.said().dimension().equals(second.said().dimension());
+  }
+
+  private static Mention.Rate rate(int i, Measured top, Below first, Optional<Below> second) {
+    Optional<Measured> volume = pick(Dimension.VOLUME, first, second);
+    Optional<Measured> area = pick(Dimension.AREA, first, second);
+    boolean covers = first.covers() || second.map(Below::covers).orElse(false);
+    int to = second.map(Below::to).orElse(first.to());
+    return new Mention.Rate(i, to, top, volume, area, first.firm(), covers);
+  }
+
+  private static Optional<Measured> pick(Dimension wanted, Below first, Optional<Below> second) {
+    if (first.said().is(wanted)) {
+      return Optional.of(first.said());
+    }
+    return second.map(Below::said).filter(m -> m.is(wanted));
+  }
+
+  private Measured unitless(Numeral number) {
+    return new Measured(
+        number.from(),
+        number.to(),
+        Quantity.number(number.low()),
+        number.high().map(Quantity::number),
+        "unit",
+        Optional.empty(),
+        false);
+  }
+
+  private String word(int i) {
+    return i < tokens.size() ? tokens.get(i).norm() : "";
+  }
+
+  private Optional<Below> below(Measured top, int from, boolean first) {
+    Optional<Below> close = joined(top, from);
+    if (close.isPresent()) {
+      return close;
+    }
+    int i = from;
+    int most = first ? 3 : 1;
+    for (int k = 0; k < most && i < tokens.size(); k++, i++) {
+      Token token = tokens.get(i);
+      if (!token.isWord() || STOPS.contains(token.norm())) {
+        return Optional.empty();
+      }
+      String next = word(i + 1);
+      boolean goesOn = next.equals("/") || next.equals("per") || COVERS.contains(next);
+      if (goesOn && !top.doubt().equals("unit")) {
+        return joined(top, i + 1);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Below> joined(Measured top, int i) {
+    String word = word(i);
+    boolean covers = COVERS.contains(word);
+    boolean toEach =
+        word.equals("to") && BETWEEN.contains(word(i + 1)) && !word(i + 1).equals("my");
+    boolean forEach = word.equals("for") && Set.of("every", "each").contains(word(i + 1));
+    boolean firm = FIRM.contains(word) || toEach || forEach;
+    if (!firm && !covers && !LOOSE.contains(word)) {
+      return Optional.empty();
+    }
+    boolean unitless = top.doubt().equals("unit");
+    if (unitless && !(word.equals("/") || word.equals("per") || word.equals("a"))) {
+      return Optional.empty();
+    }
+    int k = i + 1;
+    boolean article = word.equals("a") || word.equals("an");
+    while (BETWEEN.contains(word(k)) && k < i + 4) {
+      article |= word(k).equals("a") || word(k).equals("an");
+      k++;
+    }
+    boolean needsNumber = !firm && !article;
+    return ground(top, k, firm)
+        .or(() -> volume(top, i + 1, needsNumber))
+        .map(m -> new Below(m.to(), m, firm || (covers && !word.equals("do")), covers));
+  }
+
+  /** A thousand, an acre, so many square feet or metres. */
+  private Optional<Measured> ground(Measured top, int k, boolean firm) {
+    Optional<Measured> said = measured.at(k).filter(m -> m.is(Dimension.AREA));
+    if (said.isPresent() && (firm || !said.get().implied() || word(k - 1).startsWith("a"))) {
+      return said;
+    }
+    boolean thousand = THOUSAND.contains(word(k)) || isTradeM(k, firm);
+    if (!thousand
+        || measured.at(k).filter(m -> !m.implied() && !m.is(Dimension.LENGTH)).isPresent()) {
+      return Optional.empty();
+    }
+    int to = k + 1;
+    String after = word(to);
+    if (after.equals("feet") || after.equals("ft") || after.equals("foot") || after.equals("sf")) {
+      to++;
+    } else if (after.equals("sq") || after.equals("square")) {
+      to += Set.of("ft", "foot", "feet").contains(word(to + 1)) ? 2 : 1;
+    }
+    return Optional.of(
+        new Measured(
+            k,
+            to,
+            Quantity.of(1000, Units.SQUARE_FOOT),
+            Optional.empty(),
+            "",
+            Optional.empty(),
+            false));
+  }
+
+  /** The trade's M is a thousand square feet; a small m after a metric unit is a metre. */
+  private boolean isTradeM(int k, boolean firm) {
+    if (!firm || k >= tokens.size() || !tokens.get(k).is("m")) {
+      return false;
+    }
+    boolean squared = word(k + 1).equals("2");
+    return !squared && (tokens.get(k).said().equals("M") || system == UnitSystem.US);
+  }
+
+  private Optional<Measured> volume(Measured top, int i, boolean needsNumber) {
+    for (int k = i; k < i + 4; k++) {
+      Optional<Measured> said =
+          measured.at(k).filter(m -> m.is(Dimension.VOLUME)).filter(m -> !tooSmall(top, m));
+      boolean counted = said.isPresent() && (!needsNumber || !said.get().implied());
+      if (counted) {
+        return said;
+      }
+      if (!BETWEEN.contains(word(k))) {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** "2 gal per oz" is no strength: what it is per must be larger than what goes in. */
+  private static boolean tooSmall(Measured top, Measured below) {
+    return top.is(Dimension.VOLUME)
+        && below.low().inBase().compareTo(top.low().inBase()) <= 0
+        && below.low().unit().factor().compareTo(Ratio.of(1, 10)) < 0;
+  }
+
+  /** A rate's unit, so that a thousand square feet or a hundred square metres stay a whole. */
+  static Quantity per(Quantity top, Quantity below) {
+    Unit unit = below.unit();
+    Ratio count = below.value();
+    Ratio whole = wholeFor(unit, count);
+    Unit bottom = unit.times(whole.numerator().longValue());
+    return new Quantity(top.value().times(whole).dividedBy(count), top.unit().per(bottom));
+  }
+
+  private static Ratio wholeFor(Unit unit, Ratio count) {
+    return switch (unit.code()) {
+      case "[sft_i]" -> Ratio.of(1000);
+      case "m2" -> count.equals(Ratio.ONE) ? Ratio.ONE : Ratio.of(100);
+      case "[gal_us]", "[gal_br]" -> count.equals(Ratio.of(100)) ? count : Ratio.ONE;
+      default -> Ratio.ONE;
+    };
+  }
+}

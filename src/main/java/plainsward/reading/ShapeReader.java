@@ -1,0 +1,136 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
+
+/**
+ * Reads pieces of ground told by sides: "40x60", "50' by 60'", "20 foot square", "28 ft across".
+ */
+final class ShapeReader {
+  private static final Set<String> TIMES = Set.of("x", "by", "*", "times");
+  private static final Set<String> SIDE_WORDS =
+      Set.of("long", "wide", "deep", "across", "length", "width", "foot", "ft", "feet");
+  private final List<Token> tokens;
+  private final NumeralReader numerals;
+  private final MeasuredReader measured;
+  private final Unit usual;
+
+  ShapeReader(
+      List<Token> tokens, NumeralReader numerals, MeasuredReader measured, UnitSystem system) {
+    this.tokens = tokens;
+    this.numerals = numerals;
+    this.measured = measured;
+    this.usual = system == UnitSystem.METRIC ? Units.METRE : Units.FOOT;
+  }
+
+  private record Side(int to, Quantity length, boolean unitSaid) {}
+
+  /** The piece that begins at this token. */
+  Optional<Mention.Piece> at(int i) {
+    Optional<Side> first = side(i);
+    if (first.isEmpty()) {
+      return Optional.empty();
+    }
+    return square(i, first.get()).or(() -> round(i, first.get())).or(() -> sides(i, first.get()));
+  }
+
+  private String word(int i) {
+    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
+  }
+
+  private Optional<Side> side(int i) {
+    Optional<Measured> said = measured.at(i).filter(m -> !m.implied() && m.high().isEmpty());
+    if (said.isPresent() && said.get().is(Dimension.LENGTH)) {
+      return Optional.of(new Side(said.get().to(), said.get().low(), true));
+    }
+    if (said.isPresent() && !said.get().low().unit().code().equals("1000.[sft_i]")) {
+      return Optional.empty();
+    }
+    return numerals
+        .at(i)
+        .filter(n -> n.high().isEmpty() && !n.part())
+        .map(n -> new Side(n.to(), new Quantity(n.low(), usual), false));
+  }
+
+  /** "a 20 foot square" is 20 by 20; "20 square feet" is not read here. */
+  private Optional<Mention.Piece> square(int i, Side side) {
+    boolean square = side.unitSaid && word(side.to).equals("square");
+    if (!square || Set.of("feet", "foot", "ft", "metres", "meters").contains(word(side.to + 1))) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Mention.Piece(i, side.to + 1, "square", List.of(side.length, side.length), true));
+  }
+
+  private Optional<Mention.Piece> round(int i, Side side) {
+    String next = word(side.to);
+    String before = word(i - 1);
+    if (next.equals("radius") || before.equals("radius")) {
+      return Optional.of(
+          new Mention.Piece(
+              i,
+              next.equals("radius") ? side.to + 1 : side.to,
+              "radius",
+              List.of(side.length),
+              side.unitSaid));
+    }
+    boolean across =
+        next.equals("across") && !word(side.to + 1).equals("the")
+            || next.equals("diameter")
+            || next.equals("round")
+            || (next.equals("in") && word(side.to + 1).equals("diameter"))
+            || before.equals("diameter");
+    if (!across) {
+      return Optional.empty();
+    }
+    int to = next.equals("in") ? side.to + 2 : before.equals("diameter") ? side.to : side.to + 1;
+    return Optional.of(new Mention.Piece(i, to, "circle", List.of(side.length), side.unitSaid));
+  }
+
+  private Optional<Mention.Piece> sides(int i, Side first) {
+    List<Side> all = new ArrayList<>(List.of(first));
+    int at = first.to;
+    while (all.size() < 4) {
+      int sign = skipSideWord(at);
+      if (!TIMES.contains(word(sign))) {
+        break;
+      }
+      Optional<Side> next = side(sign + 1);
+      if (next.isEmpty()) {
+        break;
+      }
+      all.add(next.get());
+      at = next.get().to;
+    }
+    if (all.size() < 2) {
+      return Optional.empty();
+    }
+    int to = skipSideWord(at);
+    if (word(to).equals("square") && all.size() == 2) {
+      to++;
+    }
+    return Optional.of(piece(i, to, all));
+  }
+
+  private int skipSideWord(int at) {
+    return SIDE_WORDS.contains(word(at)) ? at + 1 : at;
+  }
+
+  private Mention.Piece piece(int from, int to, List<Side> all) {
+    boolean said = all.stream().anyMatch(Side::unitSaid);
+    Unit unit =
+        all.stream().filter(Side::unitSaid).map(s -> s.length.unit()).findFirst().orElse(usual);
+    List<Quantity> lengths =
+        all.stream()
+            .map(s -> s.unitSaid ? s.length : new Quantity(s.length.value(), unit))
+            .toList();
+    return new Mention.Piece(from, to, all.size() == 2 ? "rectangle" : "sides", lengths, said);
+  }
+}

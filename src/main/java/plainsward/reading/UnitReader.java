@@ -1,0 +1,109 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.trade.MeasureWord;
+import plainsward.trade.MeasureWords;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+
+/**
+ * Finds unit words, longest spelling first, and refuses the letters that only sometimes are one.
+ */
+final class UnitReader {
+  /** Words that are units only right after a number. */
+  private static final Set<String> ONLY_AFTER_NUMBER =
+      Set.of(
+          "m", "c", "f", "g", "l", "s", "h", "a", "'", "\"", "#", "%", "bar", "bars", "yard",
+          "yards", "foot", "feet", "second", "seconds", "sec", "secs", "min", "mins", "minute",
+          "minutes", "hour", "hours", "hr", "hrs", "degree", "degrees", "deg", "°", "mil", "cup",
+          "cups", "pound", "pounds", "ac", "pt", "mile", "miles", "inch", "inches", "metre",
+          "metres", "meter", "meters", "ha", "gl", "acr", "lt", "ins", "ft");
+
+  /** What may follow "in" for it to be inches and not the little word. */
+  private static final Set<String> AFTER_INCHES =
+      Set.of(
+          "x",
+          "by",
+          "tall",
+          "high",
+          "deep",
+          "wide",
+          "long",
+          "thick",
+          "apart",
+          "spacing",
+          "spacings",
+          "centers",
+          "centres",
+          "center",
+          "band",
+          "swath",
+          "tips",
+          "nozzle",
+          "nozzles",
+          "rain",
+          "of",
+          ",",
+          ".",
+          "tip",
+          "grass");
+
+  /**
+   * A unit found.
+   *
+   * @param to the token after its last
+   * @param word what it is
+   */
+  record Found(int to, MeasureWord word) {}
+
+  private final List<Token> tokens;
+  private final MeasureWords words = MeasureWords.shipped();
+  private final UnitSystem system;
+
+  UnitReader(List<Token> tokens, UnitSystem system) {
+    this.tokens = tokens;
+    this.system = system;
+  }
+
+  /** The unit whose spelling begins at this token. */
+  Optional<Found> at(int i, boolean afterNumber) {
+    if (i >= tokens.size()) {
+      return Optional.empty();
+    }
+    if (afterNumber && tokens.get(i).said().equals("A")) {
+      return words.find("acre").map(w -> new Found(i + 1, w));
+    }
+    if (afterNumber && tokens.get(i).is("in") && isInches(i)) {
+      return words.find("inch").map(w -> new Found(i + 1, w));
+    }
+    return longest(i, afterNumber);
+  }
+
+  Unit unit(MeasureWord word) {
+    return word.in(system);
+  }
+
+  private boolean isInches(int i) {
+    if (i + 1 >= tokens.size()) {
+      return i >= 2;
+    }
+    return AFTER_INCHES.contains(tokens.get(i + 1).norm());
+  }
+
+  private Optional<Found> longest(int i, boolean afterNumber) {
+    StringBuilder joined = new StringBuilder();
+    Found best = null;
+    for (int k = 0; k < words.longest() && i + k < tokens.size(); k++) {
+      Token token = tokens.get(i + k);
+      joined.append(k == 0 ? "" : " ").append(token.norm());
+      Optional<MeasureWord> word = words.find(joined.toString());
+      boolean lone = k == 0 && ONLY_AFTER_NUMBER.contains(token.norm()) && !afterNumber;
+      if (word.isPresent() && !lone) {
+        best = new Found(i + k + 1, word.get());
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+}
