@@ -57,17 +57,7 @@ final class NumeralReader {
       return low;
     }
     Optional<Numeral> high = simple(i + 1).filter(h -> !h.part() || low.part());
-    boolean ratio = is(i, "to") && high.isPresent() && isRatio(low, high.get());
-    return high.isPresent() && !ratio ? low.upTo(high.get()) : low;
-  }
-
-  /** "10 to 1" and "1 to 50" are mixing ratios, no ranges. */
-  private boolean isRatio(Numeral low, Numeral high) {
-    boolean one = low.low().equals(Ratio.ONE) || high.low().equals(Ratio.ONE);
-    return one
-        && (high.low().compareTo(low.low()) < 0 || high.low().compareTo(Ratio.of(4)) > 0)
-        && low.low().isWhole()
-        && high.low().isWhole();
+    return high.isPresent() ? low.upTo(high.get()) : low;
   }
 
   private boolean isWordNumber(int i) {

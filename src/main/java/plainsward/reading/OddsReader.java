@@ -36,10 +36,12 @@ final class OddsReader {
       Set.of("tank", "tankful", "can", "full", "sprayer", "way", "knapsack", "backpack", "load");
   private final List<Token> tokens;
   private final NumeralReader numerals;
+  private final UnitReader units;
 
-  OddsReader(List<Token> tokens, NumeralReader numerals) {
+  OddsReader(List<Token> tokens, NumeralReader numerals, UnitReader units) {
     this.tokens = tokens;
     this.numerals = numerals;
+    this.units = units;
   }
 
   /** What begins at this token. */
@@ -139,9 +141,7 @@ final class OddsReader {
     boolean time =
         Set.of("am", "pm", "oclock").contains(word(b.to()))
             || word(i + 1).equals(":") && b.to() - i > 3;
-    boolean unit =
-        Set.of("gallon", "gal", "gallons", "litre", "litres", "l", "acre", "qt", "ft")
-            .contains(word(b.to()));
+    boolean unit = units.at(b.to(), true).isPresent();
     if (!one || large.compareTo(Ratio.of(2)) < 0 || time || unit) {
       return Optional.empty();
     }

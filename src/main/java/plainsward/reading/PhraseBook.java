@@ -10,7 +10,8 @@ import java.util.Map;
  * Phrases with a meaning each, found in a text wherever they stand. A phrase is words with one
  * space between; {@code (a|b c)} is a choice, {@code [a]} may be left out, {@code a~} is any word
  * that begins so, {@code #} a number, {@code _} any one word, {@code *} up to four words within a
- * sentence, {@code ^} the start of a sentence and {@code $} its end.
+ * sentence, {@code @weed} a name of the trade tables, {@code ^} the start of a sentence and {@code
+ * $} its end.
  *
  * @param <T> what a phrase means
  */
@@ -103,11 +104,22 @@ public final class PhraseBook<T> {
             : -1;
       case GAP:
         return afterGap(parts, part, tokens, at);
+      case NAME:
+        int to = afterName(wanted, tokens, at);
+        return to > at ? end(parts, part + 1, tokens, to) : -1;
       default:
         return at < tokens.size() && wanted.matches(tokens.get(at))
             ? end(parts, part + 1, tokens, at + 1)
             : -1;
     }
+  }
+
+  private static int afterName(PhrasePart wanted, List<Token> tokens, int at) {
+    int to = at;
+    while (to < tokens.size() && wanted.matches(tokens.get(to))) {
+      to++;
+    }
+    return to;
   }
 
   private static int afterGap(List<PhrasePart> parts, int part, List<Token> tokens, int at) {

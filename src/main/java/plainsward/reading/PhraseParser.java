@@ -110,6 +110,9 @@ final class PhraseParser {
   }
 
   private static PhrasePart part(String word) {
+    if (word.startsWith("@")) {
+      return new PhrasePart(PhrasePart.Kind.NAME, Set.of(word.substring(1)), List.of());
+    }
     return switch (word) {
       case "#" -> plain(PhrasePart.Kind.NUMBER);
       case "_" -> plain(PhrasePart.Kind.ANY);

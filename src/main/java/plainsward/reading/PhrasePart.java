@@ -18,6 +18,7 @@ record PhrasePart(Kind kind, Set<String> words, List<String> prefixes) {
     WORDS,
     NUMBER,
     ANY,
+    NAME,
     GAP,
     START,
     END
@@ -28,6 +29,7 @@ record PhrasePart(Kind kind, Set<String> words, List<String> prefixes) {
       case NUMBER -> token.isNumber() || NumberWords.isNumberWord(token.norm());
       case ANY -> token.kind() != Token.Kind.SIGN;
       case WORDS -> words.contains(token.norm()) || begins(token.norm());
+      case NAME -> words.contains(token.tag());
       case GAP, START, END -> false;
     };
   }

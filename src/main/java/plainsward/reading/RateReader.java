@@ -28,6 +28,7 @@ final class RateReader {
           "make",
           "did",
           "covered");
+  private static final Set<String> MAKES = Set.of("makes", "make");
   private static final Set<String> BETWEEN =
       Set.of(
           "the", "a", "an", "my", "every", "each", "up", "to", "about", "around", "only", "our",
@@ -35,7 +36,7 @@ final class RateReader {
   private static final Set<String> STOPS =
       Set.of(
           "and", "in", "with", "for", "at", "plus", "but", "is", "to", "on", "over", "into", "by",
-          "or", "from", "over", "if", "so");
+          "or", "from", "if", "so");
   private static final Set<String> THOUSAND =
       Set.of("thousand", "thou", "k", "thosand", "thousnd", "thousnad", "thousands", "1000");
 
@@ -117,7 +118,8 @@ final class RateReader {
         return Optional.empty();
       }
       String next = word(i + 1);
-      boolean goesOn = next.equals("/") || next.equals("per") || COVERS.contains(next);
+      boolean goesOn =
+          next.equals("/") || next.equals("per") || (COVERS.contains(next) && !next.equals("do"));
       if (goesOn && !top.doubt().equals("unit")) {
         return joined(top, i + 1);
       }
@@ -146,8 +148,12 @@ final class RateReader {
       k++;
     }
     boolean needsNumber = !firm && !article;
+    boolean ground = covers && !MAKES.contains(word);
+    if (top.implied() && !firm) {
+      return Optional.empty();
+    }
     return ground(top, k, firm)
-        .or(() -> volume(top, i + 1, needsNumber))
+        .or(() -> ground ? Optional.empty() : volume(top, i + 1, needsNumber))
         .map(m -> new Below(m.to(), m, firm || (covers && !word.equals("do")), covers));
   }
 

@@ -9,8 +9,10 @@ package plainsward.reading;
  * @param start the first character's place
  * @param end the place after the last character
  * @param apart whether white space (or the start) stands before it
+ * @param tag the kind of name that it is part of ({@code weed}, {@code adjuvant} ...), or empty
  */
-public record Token(Kind kind, String said, String norm, int start, int end, boolean apart) {
+public record Token(
+    Kind kind, String said, String norm, int start, int end, boolean apart, String tag) {
 
   /** Words, numbers in digits, and single signs. */
   public enum Kind {
@@ -44,6 +46,11 @@ public record Token(Kind kind, String said, String norm, int start, int end, boo
 
   /** The token with another normal form. */
   public Token as(String normal) {
-    return new Token(kind, said, normal, start, end, apart);
+    return new Token(kind, said, normal, start, end, apart, tag);
+  }
+
+  /** The token marked as part of a name. */
+  public Token tagged(String name) {
+    return new Token(kind, said, norm, start, end, apart, name);
   }
 }

@@ -131,7 +131,7 @@ final class Tokenizer {
     } else if (kind == Token.Kind.NUMBER) {
       norm = number(norm);
     }
-    tokens.add(new Token(kind, said, norm, at, end, apart));
+    tokens.add(new Token(kind, said, norm, at, end, apart, ""));
     at = end;
     apart = kind == Token.Kind.SIGN && said.equals("\n");
   }

@@ -72,7 +72,7 @@ final class UnitReader {
     if (i >= tokens.size()) {
       return Optional.empty();
     }
-    if (afterNumber && tokens.get(i).said().equals("A")) {
+    if ((afterNumber || isBelow(i)) && tokens.get(i).said().equals("A")) {
       return words.find("acre").map(w -> new Found(i + 1, w));
     }
     if (afterNumber && tokens.get(i).is("in") && isInches(i)) {
@@ -83,6 +83,14 @@ final class UnitReader {
 
   Unit unit(MeasureWord word) {
     return word.in(system);
+  }
+
+  /** Right after "/" or "per" a unit's letter is one. */
+  private boolean isBelow(int i) {
+    boolean per = i > 0 && (tokens.get(i - 1).is("/") || tokens.get(i - 1).is("per"));
+    return per
+        && !tokens.get(i).is("m")
+        && (!tokens.get(i).is("a") || tokens.get(i).said().equals("A"));
   }
 
   private boolean isInches(int i) {
@@ -99,7 +107,8 @@ final class UnitReader {
       Token token = tokens.get(i + k);
       joined.append(k == 0 ? "" : " ").append(token.norm());
       Optional<MeasureWord> word = words.find(joined.toString());
-      boolean lone = k == 0 && ONLY_AFTER_NUMBER.contains(token.norm()) && !afterNumber;
+      boolean lone =
+          k == 0 && ONLY_AFTER_NUMBER.contains(token.norm()) && !afterNumber && !isBelow(i);
       if (word.isPresent() && !lone) {
         best = new Found(i + k + 1, word.get());
       }

@@ -1,0 +1,136 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+
+/** What a measured amount is: a tank, a lawn, a bottle, water caught, wind, heat ... */
+final class AmountFacts {
+  private static final Map<Dimension, String> KINDS =
+      Map.of(
+          Dimension.VOLUME, "volume",
+          Dimension.MASS, "mass",
+          Dimension.AREA, "area",
+          Dimension.LENGTH, "length",
+          Dimension.TIME, "time",
+          Dimension.SPEED, "speed",
+          Dimension.TEMPERATURE, "temperature",
+          Dimension.PRESSURE, "pressure",
+          Dimension.FLOW, "flow");
+  private static final Set<String> BEFORE_WANTED =
+      Set.of(
+          "in",
+          "into",
+          "to",
+          "many",
+          "much",
+          "as",
+          "or",
+          "total",
+          "total?",
+          "whats",
+          "need",
+          "the",
+          "of",
+          "is",
+          "amount",
+          "just",
+          "got",
+          "mls",
+          "and",
+          "dose",
+          "altogether");
+  private static final Ratio HALF_LITRE_OR_MORE = Ratio.of(9, 10);
+
+  private final Passage passage;
+
+  AmountFacts(Passage passage) {
+    this.passage = passage;
+  }
+
+  List<Fact> of(Measured said) {
+    String words = passage.said(said.from(), said.to());
+    if (said.implied()) {
+      return wanted(said, words);
+    }
+    String role = role(said);
+    List<String> doubts = said.doubt().isEmpty() ? List.of() : List.of(said.doubt());
+    return List.of(
+        Fact.of(role, said.low(), words, said.from())
+            .with(said.low(), said.high())
+            .doubting(doubts));
+  }
+
+  /** "how many ounces", "in ml": the unit that the answer is wanted in. */
+  private List<Fact> wanted(Measured said, String words) {
+    String before = passage.word(said.from() - 1);
+    String after = passage.word(said.to());
+    boolean asked =
+        BEFORE_WANTED.contains(before) || after.equals("?") || after.isEmpty() && !before.isEmpty();
+    boolean goesOn = Set.of("bottle", "bottles", "jug", "jugs", "bag", "bags").contains(after);
+    if (goesOn) {
+      return List.of(Fact.of("container", said.low(), words, said.from()));
+    }
+    return asked
+        ? List.of(Fact.of("wanted", said.low().unit().code(), words, said.from()))
+        : List.of();
+  }
+
+  private String role(Measured said) {
+    if (said.low().unit().code().equals("%") || said.low().unit().code().equals("[ppm]")) {
+      return percentRole(said);
+    }
+    if (said.is(Dimension.VOLUME_PER_AREA)) {
+      return "spray_rate";
+    }
+    String kind = KINDS.getOrDefault(said.dimension(), "other");
+    return passage.role(kind, said.from(), said.to(), usual(said, kind));
+  }
+
+  private String percentRole(Measured said) {
+    if (passage.role("percent", said.from(), said.to(), "").equals("humidity")) {
+      return "humidity";
+    }
+    boolean adjuvant = passage.role("strength", said.from(), said.to(), "").equals("adjuvant_rate");
+    return adjuvant ? "adjuvant_rate" : "strength";
+  }
+
+  private String usual(Measured said, String kind) {
+    return switch (kind) {
+      case "volume" -> isLarge(said.low()) ? "volume" : "product_amount";
+      case "mass" -> isNitrogen(said) ? "nitrogen_target" : "product_amount";
+      case "area" -> "area";
+      case "length" -> "length";
+      case "time" -> "time";
+      case "speed" -> "speed";
+      case "temperature" -> "temperature";
+      case "pressure" -> "pressure";
+      case "flow" -> "nozzle_flow";
+      default -> "other";
+    };
+  }
+
+  private boolean isNitrogen(Measured said) {
+    Set<String> nitrogen = Set.of("n", "nitrogen");
+    return passage.in(said.to(), nitrogen)
+        || passage.word(said.to()).equals("of") && passage.in(said.to() + 1, nitrogen);
+  }
+
+  private static boolean isLarge(Quantity volume) {
+    Unit unit = volume.unit();
+    boolean small = unit.factor().compareTo(Ratio.of(1, 10)) < 0;
+    return !small && volume.inBase().compareTo(HALF_LITRE_OR_MORE) >= 0;
+  }
+
+  /** A bare number that the cues make an area, such as "the front is 1,900". */
+  static Optional<Quantity> asArea(Numeral number, Unit ground) {
+    return number.high().isPresent()
+        ? Optional.empty()
+        : Optional.of(new Quantity(number.low(), ground));
+  }
+}

@@ -1,0 +1,63 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import plainsward.trade.Row;
+import plainsward.trade.Rows;
+
+/** What phrases ask ({@code asks}) and what else they say ({@code signs}). */
+final class AskBook {
+  private static final AskBook SHIPPED = new AskBook();
+
+  private record Cue(String topic, String want, int weight) {}
+
+  private final PhraseBook<Cue> asks = new PhraseBook<>();
+  private final PhraseBook<String> signs = new PhraseBook<>();
+
+  private AskBook() {
+    for (Row row : Rows.of("asks")) {
+      Cue cue =
+          new Cue(
+              row.text("topic"),
+              row.optional("want").orElse(""),
+              row.number("weight").orElseThrow().intValue());
+      row.texts("say").forEach(phrase -> asks.add(phrase, cue));
+    }
+    for (Row row : Rows.of("signs")) {
+      String sign = row.text("sign");
+      row.texts("say").forEach(phrase -> signs.add(phrase, sign));
+    }
+  }
+
+  static AskBook shipped() {
+    return SHIPPED;
+  }
+
+  /** What is asked, loudest first; of one topic the loudest phrase with a wanted figure counts. */
+  List<Ask> asks(List<Token> tokens) {
+    Map<String, Ask> loudest = new HashMap<>();
+    for (PhraseBook.Found<Cue> found : asks.find(tokens)) {
+      Cue cue = found.meaning();
+      Ask ask = new Ask(cue.topic, cue.want, cue.weight, found.from());
+      loudest.merge(cue.topic + "/" + cue.want, ask, (a, b) -> a.weight() >= b.weight() ? a : b);
+    }
+    List<Ask> sorted = new ArrayList<>(loudest.values());
+    sorted.sort(
+        Comparator.comparingInt((Ask a) -> -a.weight())
+            .thenComparingInt(Ask::from)
+            .thenComparing(Ask::topic));
+    return sorted;
+  }
+
+  /** What the words say besides. */
+  Set<String> signs(List<Token> tokens) {
+    Set<String> said = new HashSet<>();
+    signs.find(tokens).forEach(found -> said.add(found.meaning()));
+    return said;
+  }
+}

@@ -1,0 +1,217 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
+
+/** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
+final class Assembler {
+  private static final Map<String, String> FORMS =
+      Map.of(
+          "triangle",
+          "triangle",
+          "triangular",
+          "triangle",
+          "trapezoid",
+          "trapezoid",
+          "trapezium",
+          "trapezoid",
+          "oval",
+          "ellipse",
+          "ellipse",
+          "ellipse",
+          "elliptical",
+          "ellipse",
+          "circular",
+          "circle",
+          "circle",
+          "circle");
+  private final Passage passage;
+  private final Unit usual;
+
+  Assembler(Passage passage) {
+    this.passage = passage;
+    this.usual = passage.system() == UnitSystem.METRIC ? Units.METRE : Units.FOOT;
+  }
+
+  List<Fact> assembled(List<Fact> facts) {
+    List<Fact> all = new ArrayList<>(facts);
+    all.replaceAll(this::unlisted);
+    all.replaceAll(this::eachTwice);
+    String form = form();
+    if (!form.isEmpty()) {
+      reshape(all, form);
+    }
+    offsets(all);
+    onlyPieceIsLawn(all);
+    replacedByBut(all);
+    oldRates(all);
+    return all;
+  }
+
+  /** "round bed 28 ft across" alone is no piece to leave out. */
+  private static void onlyPieceIsLawn(List<Fact> all) {
+    boolean other =
+        all.stream().anyMatch(f -> Set.of("area", "shape", "test_area").contains(f.name()));
+    for (int i = 0; i < all.size(); i++) {
+      Fact fact = all.get(i);
+      if (fact.name().equals("minus_shape") && !other) {
+        all.set(i, fact.as("shape"));
+      } else if (fact.name().equals("test_shape")) {
+        all.set(i, fact.as("shape"));
+      }
+    }
+  }
+
+  /** "paced 12k but the map says 11,200": the later figure stands. */
+  private void replacedByBut(List<Fact> all) {
+    List<Fact> areas =
+        all.stream().filter(f -> f.name().equals("area") && f.owner().isEmpty()).toList();
+    for (int i = 1; i < areas.size(); i++) {
+      Fact earlier = areas.get(i - 1);
+      Fact later = areas.get(i);
+      for (int t = earlier.at(); t < later.at(); t++) {
+        if (passage.word(t).equals("but")) {
+          all.remove(earlier);
+        }
+      }
+    }
+  }
+
+  /** A rate of another year or another product gives way to what this label says. */
+  private void oldRates(List<Fact> all) {
+    List<Fact> rates = all.stream().filter(f -> f.name().equals("label_rate")).toList();
+    for (Fact rate : rates) {
+      boolean old =
+          passage.before(
+              rate.at(),
+              6,
+              Set.of("used", "last", "2019", "2020", "2021", "2022", "2023", "2024", "2025"));
+      if (rates.size() > 1 && old) {
+        all.remove(rate);
+      }
+    }
+  }
+
+  private String form() {
+    return passage.tokens().stream()
+        .map(t -> FORMS.getOrDefault(t.norm(), ""))
+        .filter(f -> !f.isEmpty())
+        .findFirst()
+        .orElse("");
+  }
+
+  private Fact unlisted(Fact fact) {
+    if (!fact.name().equals("listed")) {
+      return fact;
+    }
+    boolean area = fact.amount().dimension().equals(Dimension.AREA);
+    return fact.as(area ? "area" : "listed_volume");
+  }
+
+  /** "sides are 450 each": a plural lawn name with "each" counts twice. */
+  private Fact eachTwice(Fact fact) {
+    boolean plural = fact.owner().endsWith("sides") || fact.owner().endsWith("strips");
+    int end = fact.at() + 1;
+    boolean each = passage.after(end, 4, Set.of("each", "apiece"));
+    return fact.name().equals("area") && plural && each
+        ? fact.with(fact.amount().times(Ratio.of(2)), Optional.empty()).worded("each-twice")
+        : fact;
+  }
+
+  private void reshape(List<Fact> all, String form) {
+    List<Fact> lengths = all.stream().filter(Assembler::isLength).toList();
+    for (int i = 0; i < all.size(); i++) {
+      Fact fact = all.get(i);
+      if (fact.name().equals("shape") && reshapes(form, fact)) {
+        all.set(i, fact.worded(form));
+        return;
+      }
+    }
+    int wanted = form.equals("trapezoid") ? 3 : form.equals("circle") ? 1 : 2;
+    List<Quantity> sides = new ArrayList<>(lengths.stream().map(Fact::amount).toList());
+    List<Fact> used = new ArrayList<>(lengths);
+    for (Fact fact : all) {
+      if (fact.name().equals("number") && sides.size() < wanted && fact.value().isPresent()) {
+        sides.add(new Quantity(fact.amount().value(), usual));
+        used.add(fact);
+      }
+    }
+    if (sides.size() == wanted || (form.equals("triangle") && sides.size() == 3)) {
+      all.removeAll(used);
+      String words = String.join(", ", used.stream().map(Fact::said).toList());
+      all.add(shape(form, inOrder(used), words, used.get(0).at()));
+    }
+  }
+
+  private List<Quantity> inOrder(List<Fact> used) {
+    return used.stream()
+        .sorted((a, b) -> Integer.compare(a.at(), b.at()))
+        .map(
+            f ->
+                f.amount().dimension().equals(Dimension.LENGTH)
+                    ? f.amount()
+                    : new Quantity(f.amount().value(), usual))
+        .toList();
+  }
+
+  private static boolean reshapes(String form, Fact fact) {
+    int sides = fact.sides().size();
+    return switch (form) {
+      case "triangle" -> sides == 2 || sides == 3;
+      case "ellipse" -> sides == 2;
+      case "trapezoid" -> sides == 3;
+      default -> false;
+    };
+  }
+
+  private static boolean isLength(Fact fact) {
+    return Set.of("length", "distance", "swath", "side", "height", "rainfall").contains(fact.name())
+        && fact.value().isPresent()
+        && fact.amount().dimension().equals(Dimension.LENGTH);
+  }
+
+  private static Fact shape(String form, List<Quantity> sides, String said, int at) {
+    return new Fact(
+        "shape",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(form),
+        Optional.empty(),
+        sides,
+        said,
+        at,
+        List.of(),
+        "");
+  }
+
+  /** "across every 10 foot: 22 25 31": widths measured at even steps. */
+  private void offsets(List<Fact> all) {
+    for (int i = 0; i < passage.tokens().size(); i++) {
+      if (!passage.word(i).equals("every")) {
+        continue;
+      }
+      int place = i + 1;
+      Optional<Fact> step = all.stream().filter(f -> f.at() == place && isLength(f)).findFirst();
+      List<Fact> widths =
+          all.stream().filter(f -> f.name().equals("number") && f.at() > place).toList();
+      if (step.isPresent() && widths.size() >= 3) {
+        List<Quantity> sides = new ArrayList<>(List.of(step.get().amount()));
+        Unit unit = step.get().amount().unit();
+        widths.forEach(w -> sides.add(new Quantity(w.amount().value(), unit)));
+        all.removeAll(widths);
+        all.removeIf(f -> f.at() < place && f.name().equals("number"));
+        all.add(shape("offsets", sides, passage.said(i, passage.tokens().size()), i));
+        return;
+      }
+    }
+  }
+}

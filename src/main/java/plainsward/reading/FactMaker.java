@@ -1,0 +1,281 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
+
+/** Turns what stands in the text into facts with roles and owners. */
+final class FactMaker {
+  private static final Ratio SMALLEST_LAWN = Ratio.of(150);
+  private static final Ratio LARGE = Ratio.of(1000);
+  private static final Set<String> JOINS = Set.of(",", "and", "+", "&", "plus", "or");
+  private static final Set<String> LABEL_FACTS =
+      Set.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "label_limit");
+
+  private final Passage passage;
+  private final Owners owners;
+  private final AmountFacts amounts;
+  private final RateFacts rates;
+  private final List<Fact> facts = new ArrayList<>();
+
+  FactMaker(Passage passage) {
+    this.passage = passage;
+    this.owners = new Owners(passage);
+    this.amounts = new AmountFacts(passage);
+    this.rates = new RateFacts(passage);
+  }
+
+  List<Fact> make(List<Mention> mentions) {
+    for (int i = 0; i < mentions.size(); i++) {
+      facts.addAll(owned(mentions.get(i), facts(mentions, i)));
+    }
+    return facts;
+  }
+
+  private List<Fact> facts(List<Mention> mentions, int i) {
+    Mention mention = mentions.get(i);
+    if (mention instanceof Mention.Rate rate) {
+      return rates.of(rate);
+    }
+    if (mention instanceof Mention.Amount amount) {
+      return amounts.of(amount.said());
+    }
+    if (mention instanceof Mention.Piece piece) {
+      return piece(piece);
+    }
+    if (mention instanceof Mention.Bare bare) {
+      return bare(mentions, i, bare.number());
+    }
+    return rest(mention);
+  }
+
+  private String said(Mention mention) {
+    return passage.said(mention.from(), mention.to());
+  }
+
+  private List<Fact> piece(Mention.Piece piece) {
+    String role =
+        passage.role("area", piece.from(), piece.to(), "shape").equals("minus")
+            ? "minus_shape"
+            : passage.role("area", piece.from(), piece.to(), "shape").equals("test_area")
+                ? "test_shape"
+                : "shape";
+    return List.of(
+        new Fact(
+            role,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(piece.form()),
+            Optional.empty(),
+            piece.sides(),
+            said(piece),
+            piece.from(),
+            piece.unitSaid() ? List.of() : List.of("side-unit"),
+            ""));
+  }
+
+  private List<Fact> rest(Mention mention) {
+    String said = said(mention);
+    int at = mention.from();
+    if (mention instanceof Mention.Day day) {
+      return List.of(Fact.of(role("day", mention, "day"), day.date(), said, at));
+    }
+    if (mention instanceof Mention.Wait wait) {
+      return List.of(wait(wait, said));
+    }
+    if (mention instanceof Mention.Times times) {
+      Quantity count = Quantity.number(Ratio.of(times.count()));
+      String usual =
+          times.aYear()
+              ? passage.word(times.to() - 2).equals("this") ? "applications" : "season_limit"
+              : "times";
+      return List.of(Fact.of(role("times", mention, usual), count, said, at));
+    }
+    if (mention instanceof Mention.Analysis bag) {
+      Quantity nitrogen = new Quantity(bag.nitrogen(), Units.PERCENT);
+      return List.of(Fact.of("analysis", nitrogen, said, at).worded(said));
+    }
+    if (mention instanceof Mention.Price price) {
+      return List.of(Fact.of("price", price.money(), said, at));
+    }
+    if (mention instanceof Mention.Mix mix) {
+      return List.of(mix(mix, said));
+    }
+    if (mention instanceof Mention.TankPart part) {
+      return List.of(Fact.of("tank_part", Quantity.number(part.part()), said, at));
+    }
+    if (mention instanceof Mention.Named named) {
+      return List.of(Fact.of(factName(named.kind()), named.id(), said, at));
+    }
+    return List.of();
+  }
+
+  private static String factName(NameKind kind) {
+    return switch (kind) {
+      case WEED -> "weed";
+      case GRASS -> "grass";
+      case ACTIVE -> "active";
+      case PRODUCT -> "product";
+      case ADJUVANT -> "adjuvant";
+    };
+  }
+
+  private String role(String kind, Mention mention, String usual) {
+    return passage.role(kind, mention.from(), mention.to(), usual);
+  }
+
+  private Fact wait(Mention.Wait wait, String said) {
+    Unit unit =
+        switch (wait.unit()) {
+          case DAYS -> Units.DAY;
+          case WEEKS -> Unit.of("wk");
+          case MONTHS -> Units.ONE;
+        };
+    Quantity low = Quantity.of(wait.low(), unit);
+    return Fact.of(role("wait", wait, "interval"), low, said, wait.from())
+        .with(low, wait.high().map(h -> Quantity.of(h, unit)))
+        .worded(wait.unit() == Mention.Span.MONTHS ? "months" : "days");
+  }
+
+  /** One to n is one part in n + 1 of the mix; one in n is one part in n. */
+  private Fact mix(Mention.Mix mix, String said) {
+    Ratio whole = mix.inAll() ? mix.large() : mix.large().plus(mix.small());
+    Ratio percent = mix.small().dividedBy(whole).times(Ratio.of(100));
+    String role =
+        passage.role("strength", mix.from(), mix.to(), "strength").equals("adjuvant_rate")
+            ? "adjuvant_rate"
+            : "strength";
+    return Fact.of(role, new Quantity(percent, Units.PERCENT), said, mix.from())
+        .worded(mix.inAll() ? "1-in-n" : "1-to-n");
+  }
+
+  private List<Fact> bare(List<Mention> mentions, int i, Numeral number) {
+    String said = passage.said(number.from(), number.to());
+    boolean lawn = owners.lawn(number.from()).isPresent() || isLawnCue(number);
+    boolean large =
+        number.thousands()
+            || number.low().compareTo(SMALLEST_LAWN) >= 0 && lawn
+            || number.low().compareTo(LARGE) >= 0 && !isYear(said);
+    Optional<Measured> follower = large && lawn ? Optional.empty() : follower(mentions, i);
+    if (follower.isPresent()) {
+      Measured alike = follower.get();
+      return List.of(
+          Fact.of("listed", new Quantity(number.low(), alike.low().unit()), said, number.from()));
+    }
+    if (passage.role("bare", number.from(), number.to(), "").equals("tank")) {
+      return List.of(
+          Fact.of("tank", new Quantity(number.low(), tankUnit()), said, number.from())
+              .doubting(List.of("gallon")));
+    }
+    boolean minus =
+        passage.role("area", number.from(), number.to(), "").equals("minus")
+            && number.low().compareTo(SMALLEST_LAWN) >= 0;
+    Quantity amount = Quantity.number(number.low());
+    if (minus || large) {
+      Quantity area = new Quantity(number.low(), ground());
+      return List.of(
+          Fact.of(minus ? "minus" : "area", area, said, number.from()).doubting(List.of("square")));
+    }
+    return List.of(
+        Fact.of("number", amount, said, number.from())
+            .with(amount, number.high().map(Quantity::number)));
+  }
+
+  private boolean isLawnCue(Numeral number) {
+    return passage.after(
+            number.to(), 3, Set.of("lawn", "yard", "square", "of", "combined", "bag", "bags"))
+        || passage.before(
+            number.from(),
+            3,
+            Set.of("lawn", "yard", "its", "customer", "neighbors", "just", "for"));
+  }
+
+  private static boolean isYear(String said) {
+    return said.matches("(19|20)\\d\\d");
+  }
+
+  private Unit tankUnit() {
+    return switch (passage.system()) {
+      case US -> Units.GALLON;
+      case IMPERIAL -> Units.IMPERIAL_GALLON;
+      case METRIC -> Units.LITRE;
+    };
+  }
+
+  private Unit ground() {
+    return passage.system() == UnitSystem.METRIC ? Units.SQUARE_METRE : Units.SQUARE_FOOT;
+  }
+
+  /** In "5,200, 7,900 and 3,400 sq ft" each number has the unit of the last. */
+  private Optional<Measured> follower(List<Mention> mentions, int i) {
+    int k = i + 1;
+    int end = mentions.get(i).to();
+    while (k < mentions.size()) {
+      Mention next = mentions.get(k);
+      if (!joined(end, next.from())) {
+        return Optional.empty();
+      }
+      if (next instanceof Mention.Amount amount) {
+        boolean alike = amount.said().is(Dimension.AREA) || amount.said().is(Dimension.VOLUME);
+        return alike && !amount.said().implied() ? Optional.of(amount.said()) : Optional.empty();
+      }
+      if (!(next instanceof Mention.Bare)) {
+        return Optional.empty();
+      }
+      end = next.to();
+      k++;
+    }
+    return Optional.empty();
+  }
+
+  private boolean joined(int end, int next) {
+    if (next <= end || next - end > 2) {
+      return false;
+    }
+    for (int i = end; i < next; i++) {
+      if (!JOINS.contains(passage.word(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private List<Fact> owned(Mention mention, List<Fact> made) {
+    List<Fact> all = new ArrayList<>();
+    for (Fact fact : made) {
+      boolean ground = fact.name().equals("area") || fact.name().equals("shape");
+      if (ground) {
+        all.add(owners.lawn(mention.from()).map(fact::of).orElse(fact));
+      } else if (LABEL_FACTS.contains(fact.name())) {
+        all.add(label(mention.from()).map(fact::of).orElse(fact));
+      } else {
+        all.add(fact);
+      }
+    }
+    return all;
+  }
+
+  /** The label named last before this place, else the one named right after. */
+  private Optional<String> label(int place) {
+    String before = null;
+    for (Owners.Nickname nickname : owners.labels()) {
+      if (nickname.from() < place) {
+        before = nickname.name();
+      } else if (before == null) {
+        return Optional.of(nickname.name());
+      }
+    }
+    return Optional.ofNullable(before);
+  }
+
+  List<String> labels() {
+    return owners.labels().stream().map(Owners.Nickname::name).distinct().toList();
+  }
+}

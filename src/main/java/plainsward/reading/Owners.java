@@ -1,0 +1,243 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Whose an area or a label's fact is: "the front is 1,900", "the red can is 0.9 per thousand". */
+final class Owners {
+  private static final Set<String> BINDING =
+      Set.of(
+          "is", "are", "s", ":", "=", "measures", "has", "was", "equals", "runs", "comes", "its");
+  private static final Set<String> LOOSE =
+      Set.of(
+          "about", "around", "roughly", "only", "at", "a", "an", "exactly", "maybe", "to", "of",
+          "approx", "just", "another", "like", "by", "-", "the");
+  private static final Set<String> EDGES =
+      Set.of(
+          "the", "my", "our", "his", "her", "their", "a", "an", "and", "for", "with", "on", "did",
+          "of", "in", "at", "plus", "that", "do", "spray", "but", "so", "if", "says", "ok", "how",
+          "much", "this", "got", "have", "has", "i", "take", "off", "is", "are", "just", "to");
+  private static final Set<String> GENERIC =
+      Set.of(
+          "lawn",
+          "yard",
+          "grass",
+          "area",
+          "total",
+          "size",
+          "it",
+          "place",
+          "property",
+          "turf",
+          "thats",
+          "that",
+          "this",
+          "there",
+          "which",
+          "whole",
+          "garden",
+          "caller",
+          "customer",
+          "she",
+          "he",
+          "they",
+          "we",
+          "you",
+          "here",
+          "one",
+          "stops",
+          "label",
+          "rate",
+          "tank",
+          "today",
+          "bit",
+          "customers",
+          "patch",
+          "job",
+          "lawns",
+          "sprayer",
+          "box",
+          "instructions",
+          "its",
+          "test",
+          "strip",
+          "lots",
+          "lot",
+          "covers",
+          "map",
+          "nephew",
+          "paced");
+  private static final Set<String> KNOWN_LAWNS =
+      Set.of(
+          "front",
+          "frnt",
+          "back",
+          "bak",
+          "side",
+          "sides",
+          "rear",
+          "strip",
+          "slope",
+          "paddock",
+          "backyard",
+          "frontyard",
+          "verge",
+          "corner",
+          "boulevard",
+          "orchard",
+          "north",
+          "south",
+          "east",
+          "west",
+          "church",
+          "upper",
+          "lower");
+  private static final Set<String> CONTAINERS =
+      Set.of("jug", "bottle", "can", "box", "tub", "pail", "container", "bag", "drum", "packet");
+  private static final Set<String> NO_NICKNAME =
+      Set.of(
+          "the",
+          "my",
+          "a",
+          "this",
+          "full",
+          "empty",
+          "same",
+          "whole",
+          "quart",
+          "gallon",
+          "pop",
+          "trigger",
+          "old",
+          "british",
+          "one",
+          "her",
+          "his",
+          "our",
+          "your",
+          "of",
+          "big",
+          "each",
+          "per",
+          "lb",
+          "that",
+          "any",
+          "pint",
+          "half",
+          "oz",
+          "ounce",
+          "litre",
+          "liter",
+          "watering",
+          "new",
+          "in",
+          "pump",
+          "drink",
+          "every",
+          "another",
+          "plastic",
+          "glass",
+          "spray",
+          "tree",
+          "right",
+          "wrong",
+          "kill",
+          "killer",
+          "driveway",
+          "field",
+          "moss",
+          "hand",
+          "on",
+          "and",
+          "left",
+          "bottle",
+          "jug",
+          "many",
+          "weed",
+          "to",
+          "with",
+          "from",
+          "is",
+          "first",
+          "second");
+
+  private static final Set<String> DETERMINERS =
+      Set.of("the", "my", "a", "our", "much", "his", "her");
+
+  private final Passage passage;
+
+  Owners(Passage passage) {
+    this.passage = passage;
+  }
+
+  /** The lawn's name before an area at this token, or empty. */
+  Optional<String> lawn(int place) {
+    int i = place - 1;
+    boolean bound = false;
+    while (i >= 0 && (passage.in(i, LOOSE) || passage.in(i, BINDING))) {
+      bound |= passage.in(i, BINDING);
+      i--;
+    }
+    List<String> words = new ArrayList<>();
+    while (i >= 0 && words.size() < 3) {
+      Token token = passage.tokens().get(i);
+      boolean possessive = token.said().endsWith("'s");
+      String word =
+          possessive
+              ? token
+                  .said()
+                  .substring(0, token.said().length() - 2)
+                  .toLowerCase(java.util.Locale.ROOT)
+              : token.norm();
+      if (!token.isWord() || EDGES.contains(word)) {
+        break;
+      }
+      boolean verb = possessive && words.isEmpty() && !bound;
+      bound |= verb;
+      words.add(0, possessive && !verb ? token.norm() : word);
+      i--;
+    }
+    words.removeIf(GENERIC::contains);
+    boolean known = words.stream().anyMatch(KNOWN_LAWNS::contains);
+    String name = String.join(" ", words);
+    return words.isEmpty() || words.size() > 2 || !(bound || known)
+        ? Optional.empty()
+        : Optional.of(name);
+  }
+
+  /** A label's nickname with its place. */
+  record Nickname(String name, int from, int to) {}
+
+  /** The nicknames of labels in the text: "the blue jug", "white bottle". */
+  List<Nickname> labels() {
+    List<Nickname> found = new ArrayList<>();
+    List<Token> tokens = passage.tokens();
+    for (int i = 1; i < tokens.size(); i++) {
+      Token noun = tokens.get(i);
+      Token before = tokens.get(i - 1);
+      String word = stripped(noun);
+      boolean pair = CONTAINERS.contains(word) && before.isWord() && isNickname(before);
+      if (word.equals("can") && !(i > 1 && DETERMINERS.contains(tokens.get(i - 2).norm()))) {
+        continue;
+      }
+      if (pair && before.tag().isEmpty()) {
+        found.add(new Nickname(before.norm() + " " + word, i - 1, i + 1));
+      } else if (before.is("pump") && word.equals("bottle")) {
+        found.add(new Nickname("pump bottle", i - 1, i + 1));
+      }
+    }
+    return found;
+  }
+
+  private static String stripped(Token token) {
+    return token.said().endsWith("'s")
+        ? token.norm().substring(0, token.norm().length() - 1)
+        : token.norm();
+  }
+
+  private static boolean isNickname(Token token) {
+    return !NO_NICKNAME.contains(token.norm()) && !NumberWords.isNumberWord(token.norm());
+  }
+}

@@ -1,0 +1,89 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import plainsward.units.UnitSystem;
+
+/**
+ * A text with what was found in it so far: tokens, cue words, and the measures its writer thinks
+ * in.
+ */
+final class Passage {
+  private final String text;
+  private final List<Token> tokens;
+  private final UnitSystem system;
+  private final List<PhraseBook.Found<RoleBook.Cue>> cues;
+
+  Passage(String text, List<Token> tokens, UnitSystem system) {
+    this.text = text;
+    this.tokens = tokens;
+    this.system = system;
+    this.cues = RoleBook.shipped().cues(tokens);
+  }
+
+  List<Token> tokens() {
+    return tokens;
+  }
+
+  UnitSystem system() {
+    return system;
+  }
+
+  String word(int i) {
+    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
+  }
+
+  boolean in(int i, Set<String> words) {
+    return words.contains(word(i));
+  }
+
+  /** The words from one token to before another. */
+  String said(int from, int to) {
+    if (from >= to || from >= tokens.size()) {
+      return "";
+    }
+    int last = Math.min(to, tokens.size()) - 1;
+    return text.substring(tokens.get(from).start(), tokens.get(last).end());
+  }
+
+  /** The weight of each role for a quantity of a kind at a place. */
+  Map<String, Integer> weights(String of, int from, int to) {
+    return RoleBook.weights(cues, tokens, of, from, to);
+  }
+
+  /** The role that the cues speak for most, or {@code usual} where none does. */
+  String role(String of, int from, int to, String usual) {
+    return weights(of, from, to).entrySet().stream()
+        .max(
+            Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+        .map(Map.Entry::getKey)
+        .orElse(usual);
+  }
+
+  /** Whether one of these words stands up to {@code reach} tokens before a place. */
+  boolean before(int place, int reach, Set<String> words) {
+    for (int i = place - 1; i >= 0 && i >= place - reach; i--) {
+      if (words.contains(tokens.get(i).norm())) {
+        return true;
+      }
+      if (tokens.get(i).endsSentence()) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /** Whether one of these words stands up to {@code reach} tokens from a place on. */
+  boolean after(int place, int reach, Set<String> words) {
+    for (int i = place; i < tokens.size() && i < place + reach; i++) {
+      if (words.contains(tokens.get(i).norm())) {
+        return true;
+      }
+      if (tokens.get(i).endsSentence()) {
+        return false;
+      }
+    }
+    return false;
+  }
+}

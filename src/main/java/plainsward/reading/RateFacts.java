@@ -1,0 +1,244 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
+
+/** What a rate means: the label's rate, the sprayer's, a strength, a wetting agent's, nitrogen. */
+final class RateFacts {
+  private static final Set<String> NITROGEN = Set.of("n", "nitrogen");
+  private static final Set<String> LABEL =
+      Set.of(
+          "label",
+          "says",
+          "bottle",
+          "directions",
+          "instructions",
+          "leaflet",
+          "reads",
+          "jug",
+          "packet",
+          "book",
+          "calls",
+          "gives",
+          "sheet");
+  private static final Set<String> HAND =
+      Set.of(
+          "put", "mixed", "poured", "used", "buddy", "boss", "added", "guy", "right", "did", "my",
+          "tank", "got");
+  private static final Set<String> ASKING =
+      Set.of(
+          "in", "to", "into", "as", "my", "the", "whats", "many", "that", "much", "of", "or", "up",
+          "using", "?", "");
+  private static final Ratio FEW = Ratio.of(20);
+
+  private final Passage passage;
+
+  RateFacts(Passage passage) {
+    this.passage = passage;
+  }
+
+  List<Fact> of(Mention.Rate rate) {
+    if (rate.top().implied() && isAsked(rate)) {
+      return List.of(wanted(rate));
+    }
+    List<Fact> facts = new ArrayList<>();
+    rate.area().ifPresent(area -> perArea(rate, area, facts));
+    if (rate.area().isEmpty()) {
+      rate.volume().ifPresent(volume -> facts.addAll(perVolume(rate, volume)));
+    }
+    return facts;
+  }
+
+  /** "gal per thousand?" asks for a unit; "I do a gallon to the thousand" gives a figure. */
+  private boolean isAsked(Mention.Rate rate) {
+    String before = passage.word(rate.from() - 1);
+    String after = passage.word(rate.to());
+    boolean verb =
+        passage.before(rate.from(), 2, Set.of("do", "spray", "run", "does", "puts", "at", "use"));
+    return !verb && (ASKING.contains(before) || after.equals("?") || after.isEmpty());
+  }
+
+  private Fact wanted(Mention.Rate rate) {
+    Measured below = rate.area().or(rate::volume).orElseThrow();
+    Unit unit = RateReader.per(rate.top().low(), below.low()).unit();
+    return Fact.of("wanted", unit.code(), said(rate), rate.from());
+  }
+
+  private String said(Mention.Rate rate) {
+    return passage.said(rate.from(), rate.to());
+  }
+
+  private void perArea(Mention.Rate rate, Measured area, List<Fact> facts) {
+    Measured top = rate.top();
+    if (rate.volume().isPresent() && !passage.before(rate.from(), 1, Set.of("water"))) {
+      Quantity spray = RateReader.per(rate.volume().get().low(), area.low());
+      facts.add(fact("label_rate", rate, over(top, area)));
+      facts.add(Fact.of("spray_rate", spray, said(rate), rate.from()));
+      return;
+    }
+    String role = areaRole(rate, area);
+    Fact made = fact(role, rate, over(top, area));
+    facts.add(made);
+    if (rate.covers() && role.equals("spray_rate") && isTank(rate)) {
+      facts.add(Fact.of("tank", top.low(), passage.said(top.from(), top.to()), top.from()));
+    }
+  }
+
+  private boolean isTank(Mention.Rate rate) {
+    return passage.role("volume", rate.top().from(), rate.top().to(), "").equals("tank");
+  }
+
+  private record Range(Quantity low, Optional<Quantity> high) {}
+
+  private Range over(Measured top, Measured area) {
+    Measured sized = top.doubt().equals("unit") ? guessed(top, area) : top;
+    return new Range(
+        RateReader.per(sized.low(), area.low()),
+        sized.high().map(high -> RateReader.per(high, area.low())));
+  }
+
+  /** A bare label rate means fluid ounces in US measures, else millilitres. */
+  private Measured guessed(Measured top, Measured area) {
+    boolean spray = isSprayCue(top);
+    boolean metricGround = area.low().unit().code().matches("m2|har");
+    Unit unit;
+    if (spray) {
+      unit = metricGround ? Units.LITRE : gallon();
+    } else {
+      unit = metricGround ? Units.MILLILITRE : ounce();
+    }
+    return new Measured(
+        top.from(),
+        top.to(),
+        new Quantity(top.low().value(), unit),
+        top.high().map(h -> new Quantity(h.value(), unit)),
+        "unit",
+        Optional.of(Units.OUNCE),
+        false);
+  }
+
+  private Unit gallon() {
+    return passage.system() == UnitSystem.IMPERIAL ? Units.IMPERIAL_GALLON : Units.GALLON;
+  }
+
+  private Unit ounce() {
+    return passage.system() == UnitSystem.IMPERIAL ? Units.IMPERIAL_FL_OZ : Units.FL_OZ;
+  }
+
+  private boolean isSprayCue(Measured top) {
+    return passage.before(top.from(), 5, Set.of("output", "puts", "gpa", "calibrated"));
+  }
+
+  private String areaRole(Mention.Rate rate, Measured area) {
+    Measured top = rate.top();
+    if (top.is(Dimension.MASS)) {
+      boolean nitrogen =
+          NITROGEN.contains(passage.word(top.to()))
+              || passage.word(top.to()).equals("of")
+                  && NITROGEN.contains(passage.word(top.to() + 1))
+              || NITROGEN.contains(passage.word(rate.to()))
+              || passage.word(rate.to()).equals("of")
+                  && NITROGEN.contains(passage.word(rate.to() + 1))
+              || passage.word(top.to()).equals("actual");
+      return nitrogen ? "nitrogen_target" : "label_rate";
+    }
+    if (top.doubt().equals("unit")) {
+      return isSprayCue(top) ? "spray_rate" : "label_rate";
+    }
+    String usual = usualRole(rate, area);
+    boolean either = isLarge(top.low().unit());
+    return either ? passage.role("volumerate", rate.from(), rate.to(), usual) : water(rate, usual);
+  }
+
+  private String water(Mention.Rate rate, String usual) {
+    boolean water =
+        passage.word(rate.top().to()).equals("of")
+                && passage.word(rate.top().to() + 1).equals("water")
+            || passage.word(rate.top().to()).equals("water");
+    return water ? "spray_rate" : usual;
+  }
+
+  private String usualRole(Mention.Rate rate, Measured area) {
+    Unit unit = rate.top().low().unit();
+    if (!isLarge(unit)) {
+      return "label_rate";
+    }
+    boolean litres = unit.code().equals("L");
+    boolean hectare = area.low().unit().code().equals("har");
+    boolean little = rate.top().low().value().compareTo(FEW) <= 0;
+    return litres && hectare && little ? "label_rate" : "spray_rate";
+  }
+
+  private static boolean isLarge(Unit unit) {
+    return unit.code().equals("L") || unit.code().startsWith("[gal");
+  }
+
+  private List<Fact> perVolume(Mention.Rate rate, Measured volume) {
+    Measured top = rate.top();
+    Range strength =
+        new Range(
+            RateReader.per(sized(top, volume).low(), volume.low()),
+            top.high().map(h -> RateReader.per(sized(top, volume).high().orElse(h), volume.low())));
+    if (isAdjuvant(rate)) {
+      return List.of(fact("adjuvant_rate", rate, strength));
+    }
+    if (!rate.firm() && isInHand(rate)) {
+      return List.of(
+          Fact.of("in_hand", top.low(), passage.said(top.from(), top.to()), top.from()),
+          Fact.of("tank", volume.low(), passage.said(volume.from(), volume.to()), volume.from()));
+    }
+    return List.of(fact("strength", rate, strength));
+  }
+
+  private Measured sized(Measured top, Measured volume) {
+    if (!top.doubt().equals("unit")) {
+      return top;
+    }
+    Unit unit = volume.low().unit().code().equals("L") ? Units.MILLILITRE : ounce();
+    return new Measured(
+        top.from(),
+        top.to(),
+        new Quantity(top.low().value(), unit),
+        top.high().map(h -> new Quantity(h.value(), unit)),
+        "unit",
+        Optional.empty(),
+        false);
+  }
+
+  private boolean isAdjuvant(Mention.Rate rate) {
+    for (int i = rate.top().to(); i < rate.to(); i++) {
+      if (passage.tokens().get(i).tag().equals("adjuvant")) {
+        return true;
+      }
+    }
+    return passage.role("strength", rate.from(), rate.to(), "").equals("adjuvant_rate");
+  }
+
+  private boolean isInHand(Mention.Rate rate) {
+    boolean label = passage.before(rate.from(), 7, LABEL);
+    boolean hand =
+        passage.before(rate.from(), 4, HAND)
+            || rate.volume().isPresent()
+                && passage.before(rate.volume().get().from(), 2, Set.of("my", "her", "his"))
+            || passage.after(rate.to(), 2, Set.of("tank", "sprayer", "right"));
+    boolean counted = rate.volume().map(v -> !v.implied()).orElse(false);
+    return hand && counted && !(label && !passage.before(rate.from(), 3, Set.of("boss", "he")));
+  }
+
+  private Fact fact(String role, Mention.Rate rate, Range range) {
+    List<String> doubts = rate.top().doubt().isEmpty() ? List.of() : List.of(rate.top().doubt());
+    Fact made =
+        Fact.of(role, range.low(), said(rate), rate.from())
+            .with(range.low(), range.high())
+            .doubting(doubts);
+    return made;
+  }
+}

@@ -1,0 +1,79 @@
+package plainsward.reading;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plainsward.units.UnitSystem;
+
+/**
+ * Walks through the tokens once and lists what stands there, left to right without overlap. The
+ * order of the readers is the order of trust: what can only be one thing is tried first.
+ */
+final class Scanner {
+  private final List<Token> tokens;
+  private final NumeralReader numerals;
+  private final MeasuredReader measured;
+  private final RateReader rates;
+  private final ShapeReader shapes;
+  private final DateReader dates;
+  private final OddsReader odds;
+
+  Scanner(List<Token> tokens, UnitSystem system, LocalDate today) {
+    this.tokens = tokens;
+    UnitReader units = new UnitReader(tokens, system);
+    this.numerals = new NumeralReader(tokens);
+    this.measured = new MeasuredReader(tokens, numerals, units);
+    this.rates = new RateReader(tokens, numerals, measured, system);
+    this.shapes = new ShapeReader(tokens, numerals, measured, system);
+    this.dates = new DateReader(tokens, today);
+    this.odds = new OddsReader(tokens, numerals, units);
+  }
+
+  /** What stands in the text. */
+  List<Mention> mentions() {
+    List<Mention> found = new ArrayList<>();
+    int i = 0;
+    while (i < tokens.size()) {
+      Optional<Mention> here = at(i);
+      if (here.isPresent() && here.get().to() > i) {
+        found.add(here.get());
+        i = here.get().to();
+      } else {
+        i++;
+      }
+    }
+    return found;
+  }
+
+  private Optional<Mention> at(int i) {
+    if (!mayBegin(tokens.get(i))) {
+      return Optional.empty();
+    }
+    return dates
+        .at(i)
+        .map(m -> (Mention) m)
+        .or(() -> odds.at(i))
+        .or(() -> shapes.at(i).map(m -> (Mention) m))
+        .or(() -> rates.at(i).map(m -> (Mention) m))
+        .or(() -> measured.at(i).map(Mention.Amount::new))
+        .or(() -> bare(i));
+  }
+
+  /** Little words begin nothing; this keeps long chatter cheap. */
+  private static boolean mayBegin(Token token) {
+    return token.kind() != Token.Kind.SIGN || token.is("$") || token.said().charAt(0) > 126;
+  }
+
+  private Optional<Mention> bare(int i) {
+    return numerals
+        .at(i)
+        .filter(n -> tokens.get(i).isNumber() || !n.part() && tokens.size() < 8 || isSpelled(n))
+        .map(Mention.Bare::new);
+  }
+
+  /** A number of several words ("seventy two hundred") is meant as one even in long text. */
+  private static boolean isSpelled(Numeral n) {
+    return n.to() - n.from() > 1 && !n.part();
+  }
+}
