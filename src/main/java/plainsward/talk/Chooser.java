@@ -1,0 +1,229 @@
+package plainsward.talk;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import plainsward.reading.Ask;
+import plainsward.reading.Facts;
+import plainsward.units.Dimension;
+import plainsward.units.Unit;
+
+/**
+ * Decides what a turn is about: what is asked in so many words, and what the facts add up to. The
+ * sums come first, in the order in which one rules another out.
+ */
+final class Chooser {
+  private static final Set<String> SUMS =
+      Set.of(
+          "mix",
+          "strength",
+          "coverage",
+          "calibrate",
+          "measure",
+          "convert",
+          "feed",
+          "spread",
+          "cost",
+          "buy",
+          "repeat");
+  private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
+
+  private final Facts turn;
+  private final Memory memory;
+
+  Chooser(Facts turn, Memory memory) {
+    this.turn = turn;
+    this.memory = memory;
+  }
+
+  /** The topics, the first the main one; empty where nothing is asked and nothing adds up. */
+  List<String> topics() {
+    Set<String> topics = new LinkedHashSet<>();
+    String sum = sum();
+    if (!sum.isEmpty()) {
+      topics.add(sum);
+    }
+    for (Ask ask : turn.asks()) {
+      if (!SUMS.contains(ask.topic())) {
+        topics.add(ask.topic());
+      }
+    }
+    return List.copyOf(topics);
+  }
+
+  private boolean has(String name) {
+    return turn.has(name);
+  }
+
+  private boolean any(String... names) {
+    for (String name : names) {
+      if (turn.has(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean asksSum() {
+    return turn.asks().stream().anyMatch(a -> SUMS.contains(a.topic()));
+  }
+
+  private String sum() {
+    if (turn.asks("cost") || has("price") && any("label_rate", "container", "area")) {
+      return "cost";
+    }
+    if (isRepeat()) {
+      return "repeat";
+    }
+    if (isCalibration()) {
+      return "calibrate";
+    }
+    if (turn.asks("buy") && !has("bag") || turn.asks("buy") && any("container")) {
+      return "buy";
+    }
+    if (isConversion()) {
+      return "convert";
+    }
+    if (isFeeding()) {
+      return has("analysis") || any("nitrogen_target") || memory.has("analysis")
+          ? "feed"
+          : "spread";
+    }
+    if (turn.asks("coverage") && isCoverage()) {
+      return "coverage";
+    }
+    return dose();
+  }
+
+  private String dose() {
+    boolean strength = has("strength");
+    boolean rate = has("label_rate");
+    boolean ground = turn.all().stream().anyMatch(f -> GROUND.contains(f.name()));
+    boolean amounts = rate || strength || has("adjuvant_rate");
+    if (turn.asks("measure") && !amounts && !wantsProduct()) {
+      return "measure";
+    }
+    if (turn.asks("mix") || turn.asks("strength")) {
+      boolean known = amounts || ground || memory.has("label_rate") || memory.has("strength");
+      boolean useful = known || wantsProduct() || any("tank", "spray_volume", "volume");
+      return useful ? "mix" : "";
+    }
+    if (amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"))) {
+      return "mix";
+    }
+    boolean shapeOnly =
+        has("shape")
+            && turn.all().size()
+                == turn.of("shape").size()
+                    + turn.of("number").size()
+                    + turn.of("minus_shape").size()
+                    + turn.of("minus").size();
+    return shapeOnly || turn.asks("measure") ? "measure" : "";
+  }
+
+  private boolean wantsProduct() {
+    return turn.asks().stream().anyMatch(a -> a.topic().equals("mix") && !a.want().isEmpty())
+        || any("product", "active", "adjuvant")
+        || turn.tokens().stream().anyMatch(t -> PRODUCT_WORDS.contains(t.norm()));
+  }
+
+  private static final Set<String> PRODUCT_WORDS =
+      Set.of(
+          "product",
+          "concentrate",
+          "herbicide",
+          "weedkiller",
+          "killer",
+          "mix",
+          "dose",
+          "put",
+          "stuff",
+          "use",
+          "spray",
+          "surfactant");
+
+  private boolean isRepeat() {
+    boolean asked = turn.asks("repeat");
+    boolean facts = has("interval") && any("day", "last_applied");
+    return asked || facts && !turn.asks("seed");
+  }
+
+  private boolean isCalibration() {
+    boolean wanted =
+        wanted().stream().anyMatch(u -> u.dimension().equals(Dimension.VOLUME_PER_AREA))
+            && !any("label_rate", "strength");
+    boolean caught = has("catch_volume") || memory.has("catch_volume") && turn.asks("calibrate");
+    boolean ground =
+        any("test_area", "area", "shape", "swath", "walk_time")
+            || memory.has("area")
+            || memory.has("test_area");
+    boolean flow =
+        any("nozzle_flow") && any("walk_speed", "swath", "spacing", "time", "spray_rate");
+    boolean conversion = wanted && turn.all().stream().anyMatch(f -> f.name().equals("spray_rate"));
+    return !conversion
+        && (turn.asks("calibrate")
+            || caught && ground
+            || flow
+            || wanted
+                && any("catch_volume", "test_area", "nozzle_flow", "product_amount", "volume"));
+  }
+
+  private List<Unit> wanted() {
+    return turn.of("wanted").stream().map(f -> Unit.of(f.word().orElseThrow())).toList();
+  }
+
+  private boolean isConversion() {
+    List<Unit> wanted = wanted();
+    boolean dose = any("label_rate", "strength") && any("area", "shape", "tank", "spray_volume");
+    if (wanted.isEmpty() && !turn.asks("convert") || dose) {
+      return false;
+    }
+    long amounts =
+        turn.all().stream()
+            .filter(f -> f.value().isPresent() && !f.name().equals("number"))
+            .count();
+    boolean numbers = turn.has("number") && wanted.size() >= 2;
+    boolean alike =
+        turn.all().stream()
+            .filter(f -> f.value().isPresent())
+            .anyMatch(
+                f -> wanted.stream().anyMatch(u -> u.dimension().equals(f.amount().dimension())));
+    boolean pair = wanted.size() >= 2 && turn.asks("convert");
+    return amounts >= 1 && amounts <= 2 && (alike && !turn.asks("measure") || turn.asks("convert"))
+        || numbers
+        || pair;
+  }
+
+  private boolean isFeeding() {
+    boolean facts = any("analysis", "nitrogen_target", "bag");
+    boolean asked = turn.asks("feed") || turn.asks("spread");
+    boolean number = turn.all().stream().anyMatch(f -> f.value().isPresent());
+    boolean liquid =
+        any("label_rate")
+            && turn.first("label_rate")
+                .orElseThrow()
+                .amount()
+                .dimension()
+                .equals(Dimension.VOLUME_PER_AREA);
+    return !liquid
+        && (facts && (asked || asksSum() || any("area", "shape"))
+            || asked && number && (turn.asks("mix") || turn.asks("buy") || turn.asks("spread")));
+  }
+
+  private boolean isCoverage() {
+    return any(
+            "tank",
+            "volume",
+            "container",
+            "spray_volume",
+            "tank_part",
+            "product_amount",
+            "label_rate",
+            "strength",
+            "spray_rate",
+            "bag")
+        || memory.has("label_rate")
+        || memory.has("tank")
+        || memory.has("container");
+  }
+}

@@ -1,0 +1,145 @@
+package plainsward.talk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.reading.Fact;
+import plainsward.reading.Facts;
+
+/** Takes what was understood of a turn into the memory. */
+final class Listener {
+  /** What belongs to its turn alone. */
+  private static final Set<String> PASSING =
+      Set.of(
+          "wanted",
+          "number",
+          "other",
+          "elapsed",
+          "listed_volume",
+          "tank_part",
+          "lawn_part",
+          "in_hand");
+
+  private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
+  private static final Set<String> LABEL =
+      Set.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "label_limit");
+
+  private final Memory memory;
+  private final int turn;
+
+  Listener(Memory memory, int turn) {
+    this.memory = memory;
+    this.turn = turn;
+  }
+
+  /** Remembers a turn's facts. */
+  void hear(Facts facts, List<Fact> all) {
+    ground(facts, all);
+    labels(facts, all);
+    Map<String, List<Fact>> byRole = new LinkedHashMap<>();
+    for (Fact fact : all) {
+      boolean elsewhere = GROUND.contains(fact.name()) || isAnothersLabel(fact);
+      if (!PASSING.contains(fact.name()) && !elsewhere) {
+        byRole.computeIfAbsent(fact.name(), k -> new ArrayList<>()).add(fact);
+      }
+    }
+    byRole.forEach((role, said) -> memory.replace(role, said, turn));
+    settle(byRole);
+  }
+
+  /** A rate per area and a strength say the same thing in two ways: the later one stands. */
+  private void settle(Map<String, List<Fact>> byRole) {
+    if (byRole.containsKey("label_rate") && !byRole.containsKey("strength")) {
+      memory.drop("strength");
+    } else if (byRole.containsKey("strength") && !byRole.containsKey("label_rate")) {
+      memory.drop("label_rate");
+    }
+    if (byRole.containsKey("spray_volume") && !byRole.containsKey("tank_part")) {
+      memory.drop("tank_part");
+    }
+    if (byRole.containsKey("tank") && !byRole.containsKey("spray_volume")) {
+      memory.drop("spray_volume");
+    }
+  }
+
+  private boolean isAnothersLabel(Fact fact) {
+    return LABEL.contains(fact.name())
+        && !fact.owner().isEmpty()
+        && !fact.owner().equals(memory.chosenLabel());
+  }
+
+  private void labels(Facts facts, List<Fact> all) {
+    String last = "";
+    for (Fact fact : all) {
+      if (LABEL.contains(fact.name()) && !fact.owner().isEmpty()) {
+        memory.label(fact.owner(), fact, turn);
+        last = fact.owner();
+      }
+    }
+    String spoken = facts.labels().isEmpty() ? last : facts.labels().get(facts.labels().size() - 1);
+    if (!spoken.isEmpty()) {
+      memory.chooseLabel(spoken);
+    }
+  }
+
+  private void ground(Facts facts, List<Fact> all) {
+    List<Fact> ground = all.stream().filter(f -> GROUND.contains(f.name())).toList();
+    Map<String, List<Fact>> owned = new LinkedHashMap<>();
+    List<Fact> unowned = new ArrayList<>();
+    for (Fact fact : ground) {
+      if (fact.owner().isEmpty()) {
+        unowned.add(fact);
+      } else {
+        owned.computeIfAbsent(fact.owner(), k -> new ArrayList<>()).add(fact);
+      }
+    }
+    owned.forEach((lawn, facts1) -> memory.lawn(lawn, facts1, turn));
+    choose(facts, owned, unowned);
+  }
+
+  private void choose(Facts facts, Map<String, List<Fact>> owned, List<Fact> unowned) {
+    boolean onlyMinus =
+        !unowned.isEmpty() && unowned.stream().allMatch(f -> f.name().startsWith("minus"));
+    if (!owned.isEmpty()) {
+      memory.chooseLawns(new ArrayList<>(owned.keySet()));
+      if (!unowned.isEmpty()) {
+        List<Fact> together = new ArrayList<>();
+        owned.values().forEach(together::addAll);
+        together.addAll(unowned);
+        memory.replace("area", together, turn);
+      }
+    } else if (onlyMinus && memory.has("area")) {
+      lessGround(unowned);
+    } else if (!unowned.isEmpty()) {
+      memory.replace("area", unowned, turn);
+    } else if (facts.says("both") && memory.lawnNames().size() > 1) {
+      memory.chooseLawns(memory.lawnNames());
+    } else if (!facts.lawns().isEmpty()) {
+      memory.chooseLawns(facts.lawns());
+    }
+  }
+
+  /** "take off 900 for the patio": what is left out comes off the ground spoken of. */
+  private void lessGround(List<Fact> minus) {
+    List<Fact> together =
+        new ArrayList<>(memory.all("area").stream().map(Memory.Told::fact).toList());
+    together.addAll(minus);
+    memory.replace("area", together, turn);
+  }
+
+  /** The unit that a fact of this role had, for a bare number that corrects it. */
+  static Optional<Fact> withNumber(Optional<Fact> before, Fact number) {
+    return before
+        .filter(b -> b.value().isPresent())
+        .map(
+            b ->
+                b.with(
+                    new plainsward.units.Quantity(number.amount().value(), b.amount().unit()),
+                    number
+                        .high()
+                        .map(h -> new plainsward.units.Quantity(h.value(), b.amount().unit()))));
+  }
+}

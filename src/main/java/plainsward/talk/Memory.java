@@ -1,0 +1,188 @@
+package plainsward.talk;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.reading.Fact;
+import plainsward.reading.Vocabulary;
+
+/**
+ * What was told so far, role by role, with the turn in which it was said; lawns and labels by the
+ * user's own names beside it. It holds a bounded amount however long the talk goes on.
+ */
+final class Memory {
+  private static final int MOST_NAMES = 60;
+
+  /**
+   * A fact and the turn in which it was said.
+   *
+   * @param fact what was said
+   * @param turn when
+   */
+  record Told(Fact fact, int turn) {}
+
+  private final Map<String, List<Told>> slots = new LinkedHashMap<>();
+  private final Map<String, List<Told>> lawns = new LinkedHashMap<>();
+  private final Map<String, Map<String, Told>> labels = new LinkedHashMap<>();
+  private final Set<String> chosenLawns = new LinkedHashSet<>();
+  private String chosenLabel = "";
+
+  /** A copy that later changes do not touch. */
+  Memory copy() {
+    Memory copy = new Memory();
+    slots.forEach((name, told) -> copy.slots.put(name, new ArrayList<>(told)));
+    lawns.forEach((name, told) -> copy.lawns.put(name, new ArrayList<>(told)));
+    labels.forEach((name, facts) -> copy.labels.put(name, new HashMap<>(facts)));
+    copy.chosenLawns.addAll(chosenLawns);
+    copy.chosenLabel = chosenLabel;
+    return copy;
+  }
+
+  /** Forgets everything. */
+  void clear() {
+    slots.clear();
+    lawns.clear();
+    labels.clear();
+    chosenLawns.clear();
+    chosenLabel = "";
+  }
+
+  /** The names that may be said again. */
+  Vocabulary vocabulary() {
+    return new Vocabulary(lawns.keySet(), labels.keySet());
+  }
+
+  /** Whether nothing is known. */
+  boolean isEmpty() {
+    return slots.isEmpty() && lawns.isEmpty() && labels.isEmpty();
+  }
+
+  /** What is known of a role now. */
+  List<Told> all(String name) {
+    if (name.equals("area") && !chosenLawns.isEmpty()) {
+      List<Told> ground = new ArrayList<>();
+      chosenLawns.forEach(lawn -> ground.addAll(lawns.getOrDefault(lawn, List.of())));
+      return ground;
+    }
+    return slots.getOrDefault(name, List.of());
+  }
+
+  /** The latest of a role. */
+  Optional<Told> latest(String name) {
+    List<Told> all = all(name);
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+  }
+
+  /** Whether something of a role is known. */
+  boolean has(String name) {
+    return !all(name).isEmpty();
+  }
+
+  /** The roles of which something is known. */
+  Set<String> names() {
+    Set<String> names = new LinkedHashSet<>(slots.keySet());
+    if (!chosenLawns.isEmpty()) {
+      names.add("area");
+    }
+    return names;
+  }
+
+  /** Puts these facts in place of what was known of the role. */
+  void replace(String name, List<Fact> facts, int turn) {
+    slots.put(name, new ArrayList<>(facts.stream().map(f -> new Told(f, turn)).toList()));
+    if (name.equals("area")) {
+      chosenLawns.clear();
+    }
+  }
+
+  /** Adds a fact to what is known of the role. */
+  void add(String name, Fact fact, int turn) {
+    slots.computeIfAbsent(name, k -> new ArrayList<>()).add(new Told(fact, turn));
+  }
+
+  /** Forgets a role. */
+  void drop(String name) {
+    slots.remove(name);
+    if (name.equals("area")) {
+      chosenLawns.clear();
+    }
+  }
+
+  /** Keeps the ground of a named lawn. */
+  void lawn(String name, List<Fact> ground, int turn) {
+    if (lawns.size() < MOST_NAMES || lawns.containsKey(name)) {
+      lawns.put(name, new ArrayList<>(ground.stream().map(f -> new Told(f, turn)).toList()));
+    }
+  }
+
+  /** Speaks of these lawns from now on. */
+  void chooseLawns(List<String> names) {
+    chosenLawns.clear();
+    chosenLawns.addAll(names);
+  }
+
+  /** The lawns spoken of. */
+  Set<String> chosenLawns() {
+    return Set.copyOf(chosenLawns);
+  }
+
+  /** All named lawns. */
+  List<String> lawnNames() {
+    return List.copyOf(lawns.keySet());
+  }
+
+  /** Forgets a named lawn. */
+  void dropLawn(String name) {
+    lawns.remove(name);
+    chosenLawns.remove(name);
+  }
+
+  /** Keeps a fact of a named label. */
+  void label(String name, Fact fact, int turn) {
+    if (labels.size() < MOST_NAMES || labels.containsKey(name)) {
+      labels
+          .computeIfAbsent(name, k -> new LinkedHashMap<>())
+          .put(fact.name(), new Told(fact, turn));
+    }
+  }
+
+  /** Speaks of this label from now on: its facts take the place of another label's. */
+  void chooseLabel(String name) {
+    Map<String, Told> facts = labels.get(name);
+    if (facts == null || name.equals(chosenLabel)) {
+      return;
+    }
+    List.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "label_limit")
+        .forEach(slots::remove);
+    facts.forEach((role, told) -> slots.put(role, new ArrayList<>(List.of(told))));
+    chosenLabel = name;
+  }
+
+  /** The label spoken of, or empty. */
+  String chosenLabel() {
+    return chosenLabel;
+  }
+
+  /** All labels by nickname. */
+  List<String> labelNames() {
+    return List.copyOf(labels.keySet());
+  }
+
+  /** What is known of a label. */
+  Map<String, Told> label(String name) {
+    return labels.getOrDefault(name, Map.of());
+  }
+
+  /** Forgets a label. */
+  void dropLabel(String name) {
+    labels.remove(name);
+    if (name.equals(chosenLabel)) {
+      chosenLabel = "";
+    }
+  }
+}

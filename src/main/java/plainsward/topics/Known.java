@@ -1,0 +1,54 @@
+package plainsward.topics;
+
+import java.util.List;
+import java.util.Optional;
+import plainsward.reading.Fact;
+import plainsward.reply.Understood;
+import plainsward.units.Quantity;
+
+/**
+ * A fact with where it came from.
+ *
+ * @param fact what is known
+ * @param from {@code question}, {@code earlier}, {@code saved} or {@code label}
+ */
+public record Known(Fact fact, String from) {
+
+  /** Its amount; for a range the low end. */
+  public Quantity amount() {
+    return fact.amount();
+  }
+
+  /** The high end of a range. */
+  public Optional<Quantity> high() {
+    return fact.high();
+  }
+
+  /** Whether its words leave this open. */
+  public boolean leavesOpen(String what) {
+    return fact.leavesOpen(what);
+  }
+
+  /** It as the reply tells it. */
+  public Understood understood() {
+    return new Understood(name(), fact.value(), fact.high(), word(), fact.said(), from);
+  }
+
+  private String name() {
+    return switch (fact.name()) {
+      case "test_area", "minus", "minus_shape" -> "area";
+      case "volume" -> "tank";
+      case "planned", "day" -> "last_applied";
+      default -> fact.name();
+    };
+  }
+
+  private Optional<String> word() {
+    return fact.date().isPresent() ? fact.date().map(Object::toString) : fact.word();
+  }
+
+  /** All of several. */
+  public static List<Understood> understood(List<Known> all) {
+    return all.stream().map(Known::understood).toList();
+  }
+}
