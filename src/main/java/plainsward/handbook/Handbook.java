@@ -1,0 +1,132 @@
+package plainsward.handbook;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.store.ByteBuffersDirectory;
+
+/**
+ * The notes, to be searched in people's own words. The index is opened at the first search, since
+ * that costs a large part of the time that one answer takes. Any number of threads may search.
+ */
+public final class Handbook {
+  private static final Handbook SHIPPED = new Handbook(ShippedIndex::open, List.of());
+
+  private final Supplier<Shelf> opening;
+  private final List<String> refused;
+  private volatile Shelf open;
+
+  private Handbook(Supplier<Shelf> opening, List<String> refused) {
+    this.opening = opening;
+    this.refused = List.copyOf(refused);
+  }
+
+  /** The notes that come with the program. */
+  public static Handbook shipped() {
+    return SHIPPED;
+  }
+
+  /**
+   * The notes that fit the words best, the best first; none for words that no note has. Words of
+   * any kind and length may be given: the first 4,000 characters and 60 things count.
+   */
+  public List<Hit> search(String words, Search options) {
+    try {
+      List<Sought> sought = new QuestionReader(shelf()).read(words);
+      List<Hit> hits = new ArrayList<>();
+      for (Ranked ranked : new Ranking(shelf()).rank(sought, options)) {
+        hits.add(new Hit(note(ranked.document()), ranked.score(), Confidence.of(ranked)));
+      }
+      return hits;
+    } catch (IOException fault) {
+      throw new UncheckedIOException("The handbook's index can't be read", fault);
+    }
+  }
+
+  /** The note of an id. */
+  public Optional<Note> note(String id) {
+    try {
+      for (ScoreDoc found : shelf().searcher().search(Shelf.idQuery(id), 2).scoreDocs) {
+        if (!shelf().isHidden(found.doc)) {
+          return Optional.of(note(found.doc));
+        }
+      }
+      return Optional.empty();
+    } catch (IOException fault) {
+      throw new UncheckedIOException("The handbook's index can't be read", fault);
+    }
+  }
+
+  /**
+   * These notes and those of a user's own folder. A note of the user's stands in for one of the
+   * same id that is here. A malformed file is left out and listed by {@link #refused}.
+   *
+   * @throws UncheckedIOException if the folder can't be listed
+   */
+  public Handbook plus(Path notesFolder, Progress progress) {
+    List<String> faults = new ArrayList<>(refused);
+    try {
+      ByteBuffersDirectory index = new ByteBuffersDirectory();
+      try (NoteIndexer indexer = new NoteIndexer(index)) {
+        addAll(NoteFolder.files(notesFolder), indexer, progress, faults);
+      }
+      DirectoryReader own = DirectoryReader.open(index);
+      return new Handbook(() -> both(own), faults);
+    } catch (IOException fault) {
+      throw new UncheckedIOException("The notes folder can't be read: " + notesFolder, fault);
+    }
+  }
+
+  private static void addAll(
+      List<Path> files, NoteIndexer indexer, Progress progress, List<String> faults)
+      throws IOException {
+    int done = 0;
+    for (Path file : files) {
+      try {
+        indexer.add(NoteReader.read(file));
+      } catch (NoteFault fault) {
+        faults.add(fault.getMessage());
+      }
+      progress.at(++done, files.size());
+    }
+  }
+
+  private Shelf both(DirectoryReader own) {
+    try {
+      return shelf().with(own);
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
+  }
+
+  /** What is wrong with each file that {@link #plus} had to leave out, a sentence each. */
+  public List<String> refused() {
+    return refused;
+  }
+
+  private Note note(int document) throws IOException {
+    Document stored = shelf().searcher().storedFields().document(document);
+    return NoteDocuments.note(stored);
+  }
+
+  private Shelf shelf() {
+    Shelf here = open;
+    if (here == null) {
+      synchronized (this) {
+        here = open;
+        if (here == null) {
+          here = opening.get();
+          open = here;
+        }
+      }
+    }
+    return here;
+  }
+}

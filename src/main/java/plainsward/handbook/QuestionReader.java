@@ -1,0 +1,143 @@
+package plainsward.handbook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads out of a question what is to be sought: each of its words or phrases, with its synonyms
+ * and, if no note knows the word, the words that were likely meant. Any text at all is read.
+ */
+final class QuestionReader {
+  private static final int MOST_CHARACTERS = 4_000;
+  private static final int MOST_WORDS = 400;
+  private static final int MOST_SOUGHT = 60;
+  private static final int SHORTEST_PART = 3;
+  private static final float SYNONYM_TRUST = 0.9f;
+  private static final float SLIP_TRUST = 0.7f;
+
+  private final Shelf shelf;
+  private final Synonyms synonyms;
+
+  private record Typed(String word, float trust) {}
+
+  QuestionReader(Shelf shelf) {
+    this.shelf = shelf;
+    this.synonyms = shelf.synonyms();
+  }
+
+  /** What the text speaks of, each thing once, at most 60 of them. */
+  List<Sought> read(String text) {
+    List<Typed> typed = typed(text);
+    List<String> words = typed.stream().map(Typed::word).toList();
+    Map<List<Sought.Way>, Sought> found = new LinkedHashMap<>();
+    int next = 0;
+    while (next < words.size() && found.size() < MOST_SOUGHT) {
+      next = take(typed, words, next, found);
+    }
+    List<Sought> all = List.copyOf(found.values());
+    List<Sought> weighty = all.stream().filter(s -> !s.light()).toList();
+    return weighty.isEmpty() ? all : weighty;
+  }
+
+  private List<Typed> typed(String text) {
+    String start = text.substring(0, Math.min(text.length(), MOST_CHARACTERS));
+    List<String> words = Words.of(start);
+    return words.subList(0, Math.min(words.size(), MOST_WORDS)).stream().map(this::mended).toList();
+  }
+
+  private Typed mended(String word) {
+    if (isKnown(word) || hasDigit(word)) {
+      return new Typed(word, 1);
+    }
+    List<String> near = shelf.words().near(word);
+    return near.isEmpty() ? new Typed(word, 1) : new Typed(near.get(0), SLIP_TRUST);
+  }
+
+  private boolean isKnown(String word) {
+    return Words.isStop(word) || synonyms.knows(word) || shelf.knows(Words.stem(word));
+  }
+
+  private int take(
+      List<Typed> typed, List<String> words, int at, Map<List<Sought.Way>, Sought> into) {
+    Optional<Synonyms.Match> match = synonyms.at(words, at);
+    if (match.isPresent()) {
+      int end = at + match.get().length();
+      put(into, ofMatch(typed.subList(at, end), match.get()), false);
+      return end;
+    }
+    Optional<List<Sought.Way>> joined = joined(words, at);
+    if (joined.isPresent()) {
+      put(into, joined.get(), false);
+      return at + 2;
+    }
+    String word = words.get(at);
+    if (!Words.isStop(word)) {
+      put(into, ofWord(typed.get(at)), synonyms.isLight(word) || hasDigit(word));
+    }
+    return at + 1;
+  }
+
+  private static void put(
+      Map<List<Sought.Way>, Sought> into, List<Sought.Way> ways, boolean light) {
+    into.putIfAbsent(ways, new Sought(ways, light));
+  }
+
+  private static List<Sought.Way> ofMatch(List<Typed> typed, Synonyms.Match match) {
+    float trust = (float) typed.stream().mapToDouble(Typed::trust).min().orElse(1);
+    List<Sought.Way> ways = new ArrayList<>();
+    ways.add(new Sought.Way(stems(typed.stream().map(Typed::word).toList()), trust));
+    for (List<String> other : match.others()) {
+      ways.add(new Sought.Way(stems(other), trust * SYNONYM_TRUST));
+    }
+    return ways;
+  }
+
+  private static List<String> stems(List<String> words) {
+    List<String> content = words.stream().filter(w -> !Words.isStop(w)).toList();
+    return (content.isEmpty() ? words : content).stream().map(Words::stem).distinct().toList();
+  }
+
+  /** Two words that notes write as one, such as 'crab grass'. */
+  private Optional<List<Sought.Way>> joined(List<String> words, int at) {
+    if (at + 1 >= words.size() || Words.isStop(words.get(at)) || Words.isStop(words.get(at + 1))) {
+      return Optional.empty();
+    }
+    String one = Words.stem(words.get(at) + words.get(at + 1));
+    if (!shelf.knows(one)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        List.of(
+            new Sought.Way(List.of(one), 1), new Sought.Way(stems(words.subList(at, at + 2)), 1)));
+  }
+
+  private List<Sought.Way> ofWord(Typed typed) {
+    String stem = Words.stem(typed.word());
+    List<Sought.Way> ways = new ArrayList<>();
+    ways.add(new Sought.Way(List.of(stem), typed.trust()));
+    if (!shelf.knows(stem) && !hasDigit(stem)) {
+      ways.addAll(parts(typed.word()));
+      shelf.stems().near(stem).forEach(n -> ways.add(new Sought.Way(List.of(n), SLIP_TRUST)));
+    }
+    return ways;
+  }
+
+  /** One word that notes write as two, such as 'grubworms'. */
+  private List<Sought.Way> parts(String word) {
+    for (int i = SHORTEST_PART; i <= word.length() - SHORTEST_PART; i++) {
+      List<String> halves =
+          List.of(Words.stem(word.substring(0, i)), Words.stem(word.substring(i)));
+      if (halves.stream().allMatch(shelf::knows)) {
+        return List.of(new Sought.Way(halves, SYNONYM_TRUST));
+      }
+    }
+    return List.of();
+  }
+
+  private static boolean hasDigit(String word) {
+    return word.chars().anyMatch(Character::isDigit);
+  }
+}
