@@ -3,6 +3,7 @@ package plainsward.units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -104,5 +105,32 @@ public record Unit(String code, Dimension dimension, Ratio factor, Ratio offset)
   /** So many of this unit as a unit of its own: {@code 1000.[sft_i]}. */
   public Unit times(long many) {
     return many == 1 ? this : of(many + "." + code);
+  }
+
+  /** What stands above the first slash: ounces, of ounces per thousand; without a slash this. */
+  public Unit above() {
+    List<String> parts = split(code);
+    return parts.size() == 1 ? this : of(parts.get(0));
+  }
+
+  /** What it is per, where it is per just one thing: a thousand square feet, a gallon. */
+  public Optional<Unit> below() {
+    List<String> parts = split(code);
+    return parts.size() == 2 ? Optional.of(of(unbracketed(parts.get(1)))) : Optional.empty();
+  }
+
+  /** How many of {@link #single} it is: 1000 for {@code 1000.[sft_i]}, else 1. */
+  public long many() {
+    int dot = code.indexOf('.');
+    return dot > 0 && code.indexOf('/') < 0 ? Long.parseLong(code.substring(0, dot)) : 1;
+  }
+
+  /** The unit without its multiplier: {@code [sft_i]} for {@code 1000.[sft_i]}. */
+  public Unit single() {
+    return many() == 1 ? this : of(code.substring(code.indexOf('.') + 1));
+  }
+
+  private static String unbracketed(String part) {
+    return part.startsWith("(") ? part.substring(1, part.length() - 1) : part;
   }
 }
