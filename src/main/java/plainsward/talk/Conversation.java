@@ -1,31 +1,188 @@
 package plainsward.talk;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plainsward.dosing.NotDosable;
+import plainsward.reading.Ask;
+import plainsward.reading.Fact;
+import plainsward.reading.Facts;
+import plainsward.reading.Reader;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
+import plainsward.reply.ReplyBuilder;
+import plainsward.topics.Known;
+import plainsward.topics.Request;
+import plainsward.topics.Topic;
+import plainsward.topics.Topics;
 
 /** One conversation: it remembers what was said and answers turn by turn. Not thread-safe. */
 public final class Conversation {
+  private static final int MOST_UNDO = 8;
+
+  private final Setting setting;
+  private final Reader reader;
+  private Memory memory = new Memory();
+  private final Deque<Memory> before = new ArrayDeque<>();
+  private Pending pending = Pending.NOTHING;
+  private Pending last = Pending.NOTHING;
+  private Optional<Reply> lastReply = Optional.empty();
+  private int turn;
 
   /** Starts with nothing remembered. */
   public Conversation(Setting setting) {
-    // Facts are gathered as turns come.
+    this.setting = setting;
+    this.reader = new Reader(setting.units(), setting.today());
   }
 
   /** Answers one turn; never throws for anything typed. */
   public Reply answer(String said) {
-    return new Reply(
-        Kind.UNSURE,
-        List.of(),
-        "I did not understand that.",
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
+    turn++;
+    Facts facts = reader.read(said, memory.vocabulary());
+    Reply reply = reply(facts);
+    lastReply = Optional.of(reply);
+    return reply;
+  }
+
+  private Reply reply(Facts facts) {
+    if (facts.isEmpty()) {
+      return Replies.nothingToRead();
+    }
+    Optional<Reply> housekeeping = housekeeping(facts);
+    if (housekeeping.isPresent()) {
+      return housekeeping.get();
+    }
+    return talk(facts);
+  }
+
+  private Optional<Reply> housekeeping(Facts facts) {
+    if (facts.says("new-caller") || facts.says("start-over")) {
+      forgetAll();
+      boolean more = facts.all().stream().anyMatch(f -> f.value().isPresent()) || !facts.asks().isEmpty();
+      return more ? Optional.empty() : Optional.of(Replies.done("All forgotten. What is the question?"));
+    }
+    if (facts.says("undo") && facts.all().isEmpty() && !before.isEmpty()) {
+      memory = before.pop();
+      pending = Pending.NOTHING;
+      return Optional.of(Replies.done("Taken back. What should it be?"));
+    }
+    if (facts.says("show-sum") && lastReply.isPresent()) {
+      return Optional.of(Replies.working(lastReply.get()));
+    }
+    return Optional.empty();
+  }
+
+  private void forgetAll() {
+    memory.clear();
+    before.clear();
+    pending = Pending.NOTHING;
+    last = Pending.NOTHING;
+    lastReply = Optional.empty();
+  }
+
+  private Reply talk(Facts facts) {
+    List<Fact> tied = new Understanding(facts, memory, pending, setting.units()).facts();
+    remember();
+    new Listener(memory, turn).hear(facts, tied);
+    Facts heard =
+        new Facts(
+            facts.text(), facts.tokens(), tied, facts.asks(), facts.signs(), facts.lawns(),
+            facts.labels());
+    List<String> topics = new Chooser(heard, memory).topics();
+    List<Ask> asks = facts.asks();
+    if (topics.isEmpty() && pending.isOpen() && !tied.isEmpty()) {
+      topics = pending.topics();
+      asks = pending.asks();
+    } else if (topics.isEmpty() && !last.topics().isEmpty() && isFollowUp(heard)) {
+      topics = last.topics();
+      asks = last.asks();
+    }
+    if (topics.isEmpty()) {
+      return tied.isEmpty() ? Replies.notUnderstood() : Replies.noted(tied);
+    }
+    return answered(heard, topics, asks);
+  }
+
+  private boolean isFollowUp(Facts facts) {
+    return facts.all().stream().anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty() || f.name().equals("wanted"))
+        || !facts.lawns().isEmpty()
+        || !facts.labels().isEmpty()
+        || facts.says("same");
+  }
+
+  private void remember() {
+    before.push(memory.copy());
+    if (before.size() > MOST_UNDO) {
+      before.removeLast();
+    }
+  }
+
+  private Reply answered(Facts facts, List<String> topics, List<Ask> asks) {
+    Request request =
+        new Request(facts, known(facts), asks, setting.units(), setting.today());
+    List<Reply> replies = new ArrayList<>();
+    for (String code : topics) {
+      Optional<Topic> topic = Topics.of(code);
+      topic.ifPresent(t -> replies.add(safely(t, request)));
+    }
+    if (replies.isEmpty()) {
+      return Replies.notUnderstood();
+    }
+    Reply reply = joined(replies);
+    pending = reply.kind() == Kind.ASK ? new Pending(reply.needs(), topics, asks) : Pending.NOTHING;
+    last = new Pending(List.of(), topics, asks);
+    return reply;
+  }
+
+  private static Reply safely(Topic topic, Request request) {
+    try {
+      return topic.reply(request);
+    } catch (NotDosable senseless) {
+      return Replies.senseless(topic.code(), senseless, request);
+    }
+  }
+
+  private static Reply joined(List<Reply> replies) {
+    ReplyBuilder all = ReplyBuilder.from(replies.get(0));
+    for (Reply more : replies.subList(1, replies.size())) {
+      more.topics().forEach(all::topic);
+      all.say(more.headline());
+      more.body().forEach(all::say);
+      more.figures().forEach(all::figure);
+      more.working().forEach(all::work);
+      more.assumed().forEach(all::assumed);
+      more.cautions().forEach(all::caution);
+      more.notes().forEach(all::note);
+    }
+    return all.build();
+  }
+
+  private Map<String, List<Known>> known(Facts facts) {
+    Map<String, List<Known>> known = new LinkedHashMap<>();
+    for (String name : memory.names()) {
+      known.put(name, memory.all(name).stream().map(this::known).toList());
+    }
+    for (Fact fact : facts.all()) {
+      if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
+        known.computeIfAbsent(fact.name(), k -> new ArrayList<>());
+        List<Known> all = new ArrayList<>(known.get(fact.name()));
+        Known here = new Known(fact, "question");
+        if (!all.contains(here)) {
+          all.add(here);
+        }
+        known.put(fact.name(), all);
+      }
+    }
+    return known;
+  }
+
+  private Known known(Memory.Told told) {
+    boolean label = !told.fact().owner().isEmpty() && told.fact().owner().equals(memory.chosenLabel());
+    String from = told.turn() == turn ? "question" : label ? "label" : "earlier";
+    return new Known(told.fact(), from);
   }
 }

@@ -1,0 +1,71 @@
+package plainsward.talk;
+
+import java.util.List;
+import plainsward.dosing.NotDosable;
+import plainsward.reading.Fact;
+import plainsward.reply.Kind;
+import plainsward.reply.Reply;
+import plainsward.reply.ReplyBuilder;
+import plainsward.topics.Known;
+import plainsward.topics.Request;
+import plainsward.units.Shown;
+
+/** The replies that belong to the talk itself and to no topic. */
+final class Replies {
+  private static final String CAN_DO =
+      "I work out doses, tanks, areas, sprayer output, nitrogen, costs and dates from your label's "
+          + "figures, and answer questions about lawn weeds and spraying.";
+
+  private Replies() {}
+
+  static Reply nothingToRead() {
+    return unsure("There was nothing to read. Ask me about lawn weeds or a spray mix.");
+  }
+
+  static Reply notUnderstood() {
+    return unsure("I did not understand that.");
+  }
+
+  private static Reply unsure(String headline) {
+    return new ReplyBuilder(Kind.UNSURE)
+        .headline(headline)
+        .say(CAN_DO)
+        .suggest("How much for 4,000 sq ft at 1.5 fl oz per 1,000 sq ft in a 2 gal sprayer?")
+        .build();
+  }
+
+  static Reply done(String headline) {
+    return new ReplyBuilder(Kind.DONE).headline(headline).build();
+  }
+
+  /** Says back what was taken in. */
+  static Reply noted(List<Fact> facts) {
+    StringBuilder line = new StringBuilder("Noted: ");
+    line.append(String.join(", ", facts.stream().map(Fact::said).distinct().toList()));
+    ReplyBuilder reply = new ReplyBuilder(Kind.DONE).headline(line.append('.').toString());
+    reply.understood(facts.stream().map(f -> new Known(f, "question").understood()).toList());
+    return reply.suggest("What would you like to know?").build();
+  }
+
+  /** The last sum, step by step. */
+  static Reply working(Reply last) {
+    if (last.working().isEmpty()) {
+      return unsure("There is no sum to show yet.");
+    }
+    ReplyBuilder reply = ReplyBuilder.from(last);
+    return reply.headline("Here is the sum: " + String.join("; ", last.working()) + ".").build();
+  }
+
+  /** A sum that makes no sense with what was given. */
+  static Reply senseless(String topic, NotDosable fault, Request request) {
+    String name = fault.name().replace('_', ' ');
+    String value =
+        request.amount(fault.name()).map(q -> " (" + Shown.of(q) + ")").orElse("");
+    return new ReplyBuilder(Kind.ASK)
+        .topic(topic)
+        .headline("The " + name + value + " " + fault.why().words() + ". What should it be?")
+        .need(fault.name())
+        .understood(Known.understood(request.used()))
+        .build();
+  }
+}

@@ -1,0 +1,211 @@
+package plainsward.talk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.reading.Fact;
+import plainsward.reading.Facts;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
+
+/**
+ * What a turn's loose ends mean in this talk: a bare number that answers the open question or
+ * corrects what was said, a lone "4 gallon", a unit said in correction.
+ */
+final class Understanding {
+  private static final Ratio LAWN = Ratio.of(100);
+  private static final Set<String> SHORT_OF_RATE = Set.of("label_rate", "strength");
+
+  private final Facts turn;
+  private final Memory memory;
+  private final Pending pending;
+  private final UnitSystem system;
+
+  Understanding(Facts turn, Memory memory, Pending pending, UnitSystem system) {
+    this.turn = turn;
+    this.memory = memory;
+    this.pending = pending;
+    this.system = system;
+  }
+
+  /** The turn's facts with their loose ends tied up. */
+  List<Fact> facts() {
+    List<Fact> all = new ArrayList<>();
+    boolean areaSaid = turn.has("area") || turn.has("shape");
+    for (Fact fact : turn.all()) {
+      all.add(tied(fact, areaSaid));
+    }
+    unitCorrected().ifPresent(all::add);
+    return all;
+  }
+
+  private Fact tied(Fact fact, boolean areaSaid) {
+    return switch (fact.name()) {
+      case "number" -> number(fact, areaSaid);
+      case "volume" -> volume(fact);
+      case "product_amount" -> amount(fact);
+      case "day" -> day(fact);
+      case "times" -> fact.as(turn.says("past") ? "applied_count" : "season_limit");
+      case "test_area" -> isCalibrating() ? fact : fact.as("area");
+      case "length" -> pending.needs("shape") || pending.needs("distance") ? fact.as("side") : fact;
+      default -> fact;
+    };
+  }
+
+  private boolean isCalibrating() {
+    return turn.has("catch_volume")
+        || turn.has("walk_time")
+        || turn.asks("calibrate")
+        || !turn.has("label_rate")
+            && !turn.has("strength")
+            && turn.says("past")
+            && !memory.has("label_rate")
+        || turn.of("wanted").stream()
+            .map(f -> Unit.of(f.word().orElseThrow()))
+            .anyMatch(u -> u.dimension().equals(Dimension.VOLUME_PER_AREA));
+  }
+
+  private Fact day(Fact fact) {
+    return pending.needs("last_applied") || turn.says("past") ? fact.as("last_applied") : fact;
+  }
+
+  /** A lone amount of gallons or litres is the tank where a dose is spoken of. */
+  private Fact volume(Fact fact) {
+    if (pending.needs("container")) {
+      return fact.as("container");
+    }
+    if (pending.needs("spray_volume") && !pending.needs("tank")) {
+      return fact.as("spray_volume");
+    }
+    boolean strengthOnly =
+        (turn.has("strength") || memory.has("strength"))
+            && !memory.has("area")
+            && !turn.has("area")
+            && !turn.has("shape");
+    if (strengthOnly && !pending.needs("tank") && !turn.has("tank")) {
+      return fact.as(memory.has("tank") && !memory.has("spray_volume") ? "tank" : "spray_volume");
+    }
+    boolean dose =
+        turn.has("label_rate")
+            || memory.has("label_rate")
+            || turn.asks("mix")
+            || turn.has("area")
+            || memory.has("area")
+            || pending.needs("tank");
+    return dose ? fact.as("tank") : fact;
+  }
+
+  private Fact amount(Fact fact) {
+    if (pending.needs("container")) {
+      return fact.as("container");
+    }
+    boolean rateWanted = pending.needs("label_rate") || pending.needs("strength");
+    if (rateWanted && !turn.has("label_rate") && !turn.has("strength")) {
+      return perThousand(fact, fact.amount().unit());
+    }
+    if (turn.asks("coverage") || turn.asks("cost")) {
+      return fact.as("container");
+    }
+    return fact;
+  }
+
+  private Fact perThousand(Fact fact, Unit unit) {
+    Quantity low = new Quantity(fact.amount().value(), unit.per(ground()));
+    return fact.as("label_rate")
+        .with(low, fact.high().map(h -> new Quantity(h.value(), unit.per(ground()))))
+        .doubting(List.of("unit", "per"));
+  }
+
+  private Unit ground() {
+    return system == UnitSystem.METRIC ? Units.HUNDRED_SQUARE_METRES : Units.THOUSAND_SQUARE_FEET;
+  }
+
+  private Fact number(Fact fact, boolean areaSaid) {
+    Optional<Fact> answer = answering(fact);
+    if (answer.isPresent()) {
+      return answer.get();
+    }
+    boolean change = turn.says("correction") || turn.says("follow-up") || turn.says("same");
+    if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
+      return area(fact);
+    }
+    if (turn.says("correction") || turn.says("follow-up")) {
+      return corrected(fact).orElse(fact);
+    }
+    return fact;
+  }
+
+  private Fact area(Fact fact) {
+    Unit unit = system == UnitSystem.METRIC ? Units.SQUARE_METRE : Units.SQUARE_FOOT;
+    return fact.as("area")
+        .with(new Quantity(fact.amount().value(), unit), Optional.empty())
+        .doubting(List.of("square"));
+  }
+
+  /** A bare number takes the role that the open question asks for. */
+  private Optional<Fact> answering(Fact fact) {
+    Ratio value = fact.amount().value();
+    if (pending.needs("shape") || pending.needs("distance")) {
+      Unit unit = system == UnitSystem.METRIC ? Units.METRE : Units.FOOT;
+      return Optional.of(fact.as("side").with(new Quantity(value, unit), Optional.empty()));
+    }
+    if (pending.needs("area") && value.compareTo(Ratio.of(20)) >= 0) {
+      return Optional.of(area(fact));
+    }
+    if (pending.needs("label_rate") && value.compareTo(LAWN) < 0 && !turn.has("label_rate")) {
+      return Optional.of(
+          perThousand(fact, system == UnitSystem.METRIC ? Units.MILLILITRE : Units.FL_OZ));
+    }
+    if (pending.needs("tank") && value.compareTo(Ratio.of(1000)) < 0) {
+      return Optional.of(fact.as("tank").with(new Quantity(value, gallon()), Optional.empty()));
+    }
+    if (pending.needs("interval")) {
+      return Optional.of(
+          fact.as("interval")
+              .with(new Quantity(value, Units.DAY), Optional.empty())
+              .worded("days"));
+    }
+    return Optional.empty();
+  }
+
+  private Unit gallon() {
+    return switch (system) {
+      case US -> Units.GALLON;
+      case IMPERIAL -> Units.IMPERIAL_GALLON;
+      case METRIC -> Units.LITRE;
+    };
+  }
+
+  /** "make it 1.2": the number goes where a number of its size stood last. */
+  private Optional<Fact> corrected(Fact fact) {
+    for (String role : SHORT_OF_RATE) {
+      if (memory.has(role) && fact.amount().value().compareTo(Ratio.of(60)) < 0) {
+        return Listener.withNumber(memory.latest(role).map(Memory.Told::fact), fact);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** "sorry, square metres": the unit of what was said changes. */
+  private Optional<Fact> unitCorrected() {
+    if (!turn.says("correction") || turn.all().stream().anyMatch(f -> f.value().isPresent())) {
+      return Optional.empty();
+    }
+    return turn.of("wanted").stream()
+        .map(f -> Unit.of(f.word().orElseThrow()))
+        .flatMap(
+            unit ->
+                memory.names().stream()
+                    .flatMap(name -> memory.latest(name).stream())
+                    .map(Memory.Told::fact)
+                    .filter(f -> f.value().isPresent())
+                    .filter(f -> f.amount().dimension().equals(unit.dimension()))
+                    .map(f -> f.with(new Quantity(f.amount().value(), unit), Optional.empty())))
+        .findFirst();
+  }
+}

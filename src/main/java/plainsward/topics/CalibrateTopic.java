@@ -1,0 +1,201 @@
+package plainsward.topics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plainsward.dosing.Calibration;
+import plainsward.dosing.Catches;
+import plainsward.dosing.Coverage;
+import plainsward.dosing.LawnArea;
+import plainsward.dosing.Nozzle;
+import plainsward.dosing.Step;
+import plainsward.dosing.WalkSpeed;
+import plainsward.reply.Reply;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Unit;
+import plainsward.units.Units;
+
+/** What a sprayer lays down: by a known area, by the clock, by flow and speed. */
+public final class CalibrateTopic implements Topic {
+
+  @Override
+  public String code() {
+    return "calibrate";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "calibrate");
+    if (request.wants("nozzle_flow") && request.has("spray_rate")) {
+      return flowWanted(request, sheet);
+    }
+    if (request.wants("walk_speed") && request.has("nozzle_flow") && request.has("spray_rate")) {
+      return speedWanted(request, sheet);
+    }
+    Optional<Quantity> flow = flow(request, sheet);
+    if (flow.isPresent()) {
+      return byFlow(request, sheet, flow.get());
+    }
+    return byArea(request, sheet);
+  }
+
+  private static Unit unit(Request request, Quantity volume, Quantity ground) {
+    for (Unit wanted : request.turnWanted()) {
+      if (wanted.dimension().equals(Dimension.VOLUME_PER_AREA)) {
+        return wanted;
+      }
+    }
+    boolean metric = volume.unit().code().endsWith("L") || ground.unit().code().equals("m2");
+    return metric ? Units.LITRE_PER_HUNDRED : Units.GALLON_PER_THOUSAND;
+  }
+
+  private static Reply byArea(Request request, Sheet sheet) {
+    Optional<LawnArea> ground = Ground.test(request);
+    Optional<Quantity> volume = caught(request, sheet);
+    if (ground.isEmpty() && volume.isEmpty()) {
+      return sheet.ask(
+          "Spray plain water on a measured piece, say 20 by 50 ft, and tell me the sides and how "
+              + "much water it took.",
+          "test_area",
+          "catch_volume");
+    }
+    if (ground.isEmpty()) {
+      return sheet.ask(Asking.question("test_area"), "test_area");
+    }
+    if (volume.isEmpty()) {
+      return sheet.ask(Asking.question("catch_volume"), "catch_volume");
+    }
+    sheet.steps(ground.get().steps());
+    Quantity area = ground.get().area();
+    Step rate = Calibration.onArea(volume.get(), area, unit(request, volume.get(), area));
+    return told(request, sheet, rate);
+  }
+
+  /** The water used; the mean of several runs. */
+  private static Optional<Quantity> caught(Request request, Sheet sheet) {
+    List<Quantity> runs = new ArrayList<>();
+    request.all("listed_volume").forEach(k -> runs.add(k.amount()));
+    request.all("catch_volume").forEach(k -> runs.add(k.amount()));
+    if (runs.size() > 1) {
+      Catches catches = Catches.of(runs);
+      sheet.steps(catches.steps());
+      return Optional.of(catches.average());
+    }
+    return runs.stream()
+        .findFirst()
+        .or(() -> request.amount("product_amount"))
+        .or(() -> request.amount("volume"))
+        .or(() -> request.amount("spray_volume"))
+        .or(() -> request.amount("tank"));
+  }
+
+  private static Optional<Quantity> flow(Request request, Sheet sheet) {
+    if (request.has("nozzle_flow")) {
+      return request.amount("nozzle_flow");
+    }
+    boolean clock =
+        request.has("catch_volume") && request.has("catch_time")
+            && (request.has("walk_speed") || request.has("walk_time"));
+    if (!clock) {
+      return Optional.empty();
+    }
+    Step flow =
+        Nozzle.flow(
+            request.amount("catch_volume").orElseThrow(),
+            request.amount("catch_time").orElseThrow(),
+            Unit.of("[gal_us]/min"));
+    sheet.steps(List.of(flow)).figure("nozzle_flow", flow.result());
+    return Optional.of(flow.result());
+  }
+
+  private static Reply byFlow(Request request, Sheet sheet, Quantity flow) {
+    Optional<LawnArea> ground = Ground.test(request);
+    if (request.has("walk_time") && ground.isPresent()) {
+      Quantity area = ground.get().area();
+      Quantity time = request.amount("walk_time").orElseThrow();
+      return told(
+          request, sheet, Calibration.byClock(flow, time, area, unit(request, flow, area)));
+    }
+    Optional<Quantity> speed = speed(request, sheet);
+    Optional<Quantity> swath = request.amount("spacing").or(() -> request.amount("swath"));
+    if (speed.isEmpty()) {
+      return sheet.ask(Asking.question("walk_speed"), "walk_speed");
+    }
+    if (swath.isEmpty()) {
+      return sheet.ask(Asking.question("swath"), "swath");
+    }
+    Quantity area = Quantity.of(1, Units.ACRE);
+    Unit unit = perAcre(request) ? Units.GALLON_PER_ACRE : unit(request, flow, area);
+    return told(request, sheet, Calibration.atSpeed(flow, speed.get(), swath.get(), unit));
+  }
+
+  private static boolean perAcre(Request request) {
+    return request.turnWanted().isEmpty() && request.has("spacing")
+        || request.turn().tokens().stream().anyMatch(t -> t.is("acre") || t.is("acres"));
+  }
+
+  private static Optional<Quantity> speed(Request request, Sheet sheet) {
+    if (request.has("walk_speed")) {
+      return request.amount("walk_speed");
+    }
+    Optional<Quantity> time =
+        request.amount("walk_time").or(() -> request.amount("time"))
+            .or(() -> request.amount("catch_time"));
+    Optional<Quantity> distance = request.amount("distance");
+    if (time.isEmpty() || distance.isEmpty()) {
+      return Optional.empty();
+    }
+    Step speed = WalkSpeed.of(distance.get(), time.get(), Units.MILE_PER_HOUR);
+    sheet.steps(List.of(speed)).figure("walk_speed", speed.result());
+    return Optional.of(speed.result());
+  }
+
+  private static Reply flowWanted(Request request, Sheet sheet) {
+    Optional<Quantity> speed = speed(request, sheet);
+    Optional<Quantity> swath = request.amount("spacing").or(() -> request.amount("swath"));
+    if (speed.isEmpty() || swath.isEmpty()) {
+      String need = speed.isEmpty() ? "walk_speed" : "swath";
+      return sheet.ask(Asking.question(need), need);
+    }
+    Step flow =
+        Calibration.flowFor(
+            request.amount("spray_rate").orElseThrow(), speed.get(), swath.get(),
+            Unit.of("[gal_us]/min"));
+    String shown = sheet.steps(List.of(flow)).figure("nozzle_flow", flow.result());
+    return sheet.answer("Each tip must give " + shown + ".");
+  }
+
+  private static Reply speedWanted(Request request, Sheet sheet) {
+    Optional<Quantity> swath = request.amount("spacing").or(() -> request.amount("swath"));
+    if (swath.isEmpty()) {
+      return sheet.ask(Asking.question("swath"), "swath");
+    }
+    Step speed =
+        Calibration.speedFor(
+            request.amount("spray_rate").orElseThrow(),
+            request.amount("nozzle_flow").orElseThrow(),
+            swath.get(),
+            Units.MILE_PER_HOUR);
+    String shown = sheet.steps(List.of(speed)).figure("walk_speed", speed.result());
+    return sheet.answer("Go " + shown + ".");
+  }
+
+  private static Reply told(Request request, Sheet sheet, Step rate) {
+    String shown = sheet.steps(List.of(rate)).figure("spray_rate", rate.result());
+    StringBuilder line = new StringBuilder("You lay down " + shown + ".");
+    boolean tank = request.has("tank") && request.has("catch_volume")
+        || request.has("tank") && request.has("nozzle_flow");
+    if (tank) {
+      Coverage full =
+          Coverage.ofSpray(request.amount("tank").orElseThrow(), rate.result());
+      sheet.steps(full.steps());
+      line.append(" A full tank covers ")
+          .append(sheet.figure("area_per_fill", full.area())).append('.');
+      sheet.figure("area_covered", full.area());
+    }
+    sheet.say("Measure again when tip, pressure, pace or walker changes.");
+    sheet.suggest("How much goes in my tank at that output?");
+    return sheet.answer(line.toString());
+  }
+}

@@ -1,0 +1,96 @@
+package plainsward.topics;
+
+import java.util.Optional;
+import plainsward.dosing.Coverage;
+import plainsward.reply.Reply;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Shown;
+import plainsward.units.Units;
+
+/** How far a tank of spray or a container of product goes. */
+public final class CoverageTopic implements Topic {
+
+  @Override
+  public String code() {
+    return "coverage";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "coverage");
+    Optional<Quantity> product = product(request);
+    if (product.isPresent()) {
+      return ofProduct(request, sheet, product.get());
+    }
+    Optional<Quantity> spray = spray(request);
+    if (spray.isPresent()) {
+      Coverage coverage = Coverage.ofSpray(spray.get(), Sprayer.rate(request, sheet));
+      return told(request, sheet, coverage, Shown.of(spray.get()) + " of spray");
+    }
+    return sheet.ask(Asking.question("container"), "container");
+  }
+
+  private static Optional<Quantity> product(Request request) {
+    if (request.all("container").size() > 1) {
+      return request.all("container").stream().map(Known::amount).reduce(Quantity::plus);
+    }
+    return request.amount("container")
+        .or(() -> request.amount("product_amount"))
+        .or(() -> request.amount("bag"));
+  }
+
+  private static Optional<Quantity> spray(Request request) {
+    if (request.has("tank_part") && request.has("tank")) {
+      Quantity part = request.amount("tank_part").orElseThrow();
+      return request.amount("tank").map(t -> t.times(part.value()));
+    }
+    return request.amount("left_in_tank")
+        .or(() -> request.amount("spray_volume"))
+        .or(() -> request.amount("volume"))
+        .or(() -> request.amount("tank"));
+  }
+
+  private static Reply ofProduct(Request request, Sheet sheet, Quantity amount) {
+    Optional<LabelRate> rate = LabelRate.of(request);
+    if (rate.isEmpty()) {
+      return sheet.ask(Asking.question("label_rate"), "label_rate");
+    }
+    Quantity low = rate.get().low();
+    Quantity matched = matched(amount, rate.get());
+    Coverage coverage =
+        rate.get().isPerArea()
+            ? Coverage.ofProduct(matched, low)
+            : Coverage.ofProductAtStrength(matched, low, Sprayer.rate(request, sheet));
+    if (LabelRate.isOunceTaken(request)) {
+      sheet.caution("ounce-kind");
+    }
+    return told(request, sheet, coverage, Shown.of(amount));
+  }
+
+  /** "a 2 lb jar at 0.4 oz per thousand": ounces of a weighed product are weight. */
+  private static Quantity matched(Quantity amount, LabelRate rate) {
+    boolean weighed = rate.isByWeight();
+    return weighed && amount.unit().equals(Units.FL_OZ)
+        ? new Quantity(amount.value(), Units.OUNCE)
+        : amount;
+  }
+
+  private static Reply told(Request request, Sheet sheet, Coverage coverage, String what) {
+    String area = sheet.figure("area_covered", coverage.area());
+    if (request.has("tank")) {
+      sheet.figure("area_per_fill", coverage.area());
+    }
+    sheet.steps(coverage.steps()).caution("read-label");
+    String enough =
+        Ground.of(request).map(ground -> verdict(ground, coverage.area())).orElse("");
+    return sheet.answer("It goes " + area + ": " + what + "." + enough);
+  }
+
+  private static String verdict(Quantity ground, Quantity covered) {
+    boolean enough = covered.dimension().equals(Dimension.AREA) && covered.compareTo(ground) >= 0;
+    return enough
+        ? " Yes, that is enough for " + Shown.of(ground) + "."
+        : " No, that is not enough for " + Shown.of(ground) + ".";
+  }
+}

@@ -1,0 +1,96 @@
+package plainsward.topics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plainsward.dosing.CrookedArea;
+import plainsward.dosing.LawnArea;
+import plainsward.dosing.NotDosable;
+import plainsward.dosing.Step;
+import plainsward.reading.Fact;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+
+/** The ground spoken of: its pieces added, what is left out taken off. */
+final class Ground {
+  private Ground() {}
+
+  /** The area, or nothing where none is known. */
+  static Optional<Quantity> of(Request request) {
+    return worked(request, "area").map(LawnArea::area);
+  }
+
+  /** The working of the area. */
+  static List<Step> steps(Request request) {
+    return worked(request, "area").map(LawnArea::steps).orElse(List.of());
+  }
+
+  /** The ground that a test was sprayed on. */
+  static Optional<LawnArea> test(Request request) {
+    if (request.has("test_area")) {
+      return request.amount("test_area").map(LawnArea::of);
+    }
+    if (request.has("swath") && request.has("distance")) {
+      Quantity width = request.amount("swath").orElseThrow();
+      return request.amount("distance").map(length -> LawnArea.rectangle(length, width));
+    }
+    return worked(request, "area");
+  }
+
+  /** The pieces of a role as one area. */
+  static Optional<LawnArea> worked(Request request, String role) {
+    LawnArea sum = null;
+    List<LawnArea> off = new ArrayList<>();
+    for (Known known : request.all(role)) {
+      LawnArea piece = piece(known.fact());
+      if (known.fact().name().startsWith("minus")) {
+        off.add(piece);
+      } else {
+        sum = sum == null ? piece : sum.plus(piece);
+      }
+    }
+    if (sum == null) {
+      return Optional.empty();
+    }
+    for (LawnArea piece : off) {
+      sum = sum.minus(piece);
+    }
+    if (request.has("lawn_part")) {
+      Ratio part = request.amount("lawn_part").orElseThrow().value();
+      sum = LawnArea.partOf(part, sum.area());
+    }
+    return Optional.of(sum);
+  }
+
+  private static LawnArea piece(Fact fact) {
+    if (fact.value().isPresent()) {
+      return LawnArea.of(fact.amount());
+    }
+    List<Quantity> sides = fact.sides();
+    return switch (fact.word().orElse("rectangle")) {
+      case "circle" -> LawnArea.circleAcross(sides.get(0));
+      case "radius" -> LawnArea.circle(sides.get(0));
+      case "ellipse" -> LawnArea.ellipse(sides.get(0), sides.get(1));
+      case "triangle" ->
+          sides.size() == 3
+              ? LawnArea.triangle(sides.get(0), sides.get(1), sides.get(2))
+              : LawnArea.triangle(sides.get(0), sides.get(1));
+      case "trapezoid" -> LawnArea.trapezoid(sides.get(0), sides.get(1), sides.get(2));
+      case "offsets" -> CrookedArea.strips(sides.subList(1, sides.size()), sides.get(0));
+      default -> rectangle(sides);
+    };
+  }
+
+  private static LawnArea rectangle(List<Quantity> sides) {
+    if (sides.size() != 2) {
+      throw new NotDosable("shape", NotDosable.Why.NO_SHAPE);
+    }
+    return LawnArea.rectangle(sides.get(0), sides.get(1));
+  }
+
+  /** Whether an amount is a piece of ground. */
+  static boolean isArea(Quantity amount) {
+    return amount.dimension().equals(Dimension.AREA);
+  }
+}

@@ -1,0 +1,129 @@
+package plainsward.topics;
+
+import java.util.Optional;
+import plainsward.dosing.TankJob;
+import plainsward.dosing.TankMix;
+import plainsward.reply.Reply;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Shown;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
+
+/** How much product, water and wetting agent for an area, a tank or a volume of spray. */
+public final class MixTopic implements Topic {
+
+  @Override
+  public String code() {
+    return "mix";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Optional<Quantity> ground = Ground.of(request);
+    Optional<LabelRate> rate = LabelRate.of(request);
+    boolean product = rate.isPresent();
+    String topic = product && !rate.get().isPerArea() && ground.isEmpty() ? "strength" : "mix";
+    Sheet sheet = new Sheet(request, topic);
+    if (!product && !request.has("adjuvant_rate") && !isSprayOnly(request)) {
+      return askRate(request, sheet, ground);
+    }
+    Optional<Quantity> volume = volume(request);
+    if (ground.isEmpty() && volume.isEmpty() && !request.has("tank")) {
+      return askGround(request, sheet, rate);
+    }
+    boolean fillsAsked = request.wants("fills") || request.wants("product_per_fill");
+    TankJob job = new JobMaker(request, sheet, rate, ground, volume).job();
+    if (request.wants("fills") && !request.has("tank")) {
+      return askTank(request, sheet, job, rate);
+    }
+    return worked(request, sheet, job, rate, fillsAsked);
+  }
+
+  private static boolean isSprayOnly(Request request) {
+    boolean spray = request.wants("spray_total") || request.wants("fills");
+    return request.has("spray_rate") && spray;
+  }
+
+  /** The spray said outright, or the part of a tank that is filled. */
+  private static Optional<Quantity> volume(Request request) {
+    if (request.has("tank_part") && request.has("tank")) {
+      Ratio part = request.amount("tank_part").orElseThrow().value();
+      return request.amount("tank").map(t -> t.times(part));
+    }
+    return request.amount("spray_volume");
+  }
+
+  private static Reply askRate(Request request, Sheet sheet, Optional<Quantity> ground) {
+    boolean perMissing =
+        request.has("product_amount") && request.turn().has("product_amount")
+            || request.has("product_amount") && request.turn().all().isEmpty();
+    if (request.has("product_amount") && (perMissing || ground.isPresent())) {
+      String said = Shown.of(request.amount("product_amount").orElseThrow());
+      sheet.say("The label's " + said + " means nothing until I know what it is per.");
+      sheet.caution("ounce-kind");
+      return sheet.ask(Asking.question("per"), "label_rate");
+    }
+    sheet.say("I never guess a rate: only your product's label has it.");
+    if (ground.isEmpty()) {
+      return sheet.ask(
+          Asking.question("label_rate") + " And how big is the lawn?", "label_rate", "area");
+    }
+    return sheet.ask(Asking.question("label_rate"), "label_rate");
+  }
+
+  private static Reply askGround(Request request, Sheet sheet, Optional<LabelRate> rate) {
+    boolean perArea = rate.map(LabelRate::isPerArea).orElse(true);
+    if (perArea) {
+      return sheet.ask(Asking.question("area"), "area");
+    }
+    request.get("strength");
+    return sheet.ask(
+        "How much spray are you mixing: the tank's size, or how many gallons?",
+        "spray_volume",
+        "tank",
+        "area");
+  }
+
+  private static Reply askTank(
+      Request request, Sheet sheet, TankJob job, Optional<LabelRate> rate) {
+    TankMix mix = TankMix.of(job);
+    String total =
+        mix.product().map(p -> sheet.range("product_total", p, high(job, rate))).orElse("");
+    String spray = mix.spray().map(s -> sheet.figure("spray_total", s)).orElse("");
+    sheet.steps(mix.steps());
+    String known = total.isEmpty() ? spray + " of spray in all. " : total + " of product in all. ";
+    MixWords.cautions(request, sheet, rate);
+    return sheet.ask(known + Asking.question("tank"), "tank");
+  }
+
+  private static Optional<Quantity> high(TankJob job, Optional<LabelRate> rate) {
+    return rate.flatMap(LabelRate::high)
+        .flatMap(
+            high ->
+                TankMix.of(rate.get().isPerArea() ? job.atRate(high) : job.atStrength(high))
+                    .product());
+  }
+
+  private static Reply worked(
+      Request request, Sheet sheet, TankJob job, Optional<LabelRate> rate, boolean fillsAsked) {
+    TankMix mix = TankMix.of(job);
+    Optional<Quantity> high = high(job, rate);
+    MixWords words = new MixWords(request, sheet, mix, high);
+    words.figures();
+    sheet.steps(mix.steps());
+    MixWords.cautions(request, sheet, rate);
+    if (fillsAsked || mix.fills().isPresent()) {
+      sheet.suggest("What does each load look like in tablespoons?");
+    } else {
+      sheet.suggest("How much goes in each tank? Tell me its size.");
+    }
+    if (request.units() != UnitSystem.US && request.has("tank")) {
+      request
+          .get("tank")
+          .filter(t -> t.leavesOpen("gallon") && !t.amount().unit().equals(Units.LITRE))
+          .ifPresent(t -> sheet.caution("gallon-kind"));
+    }
+    return sheet.answer(words.headline());
+  }
+}
