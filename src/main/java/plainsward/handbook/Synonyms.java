@@ -11,7 +11,7 @@ import java.util.Set;
 
 /**
  * Other words for the same thing, looked up in the words of a question as they were typed. A plural
- * is looked up as its singular; the longest phrase wins.
+ * is looked up as its singular, an ending 'ie' as 'y'; the longest phrase wins.
  */
 final class Synonyms {
   private static final String SAME = "same";
@@ -83,8 +83,8 @@ final class Synonyms {
 
   private static String singular(String word) {
     int n = word.length();
-    if (n > 4 && word.endsWith("ies")) {
-      return word.substring(0, n - 3) + "y";
+    if (n > 4 && (word.endsWith("ies") || word.endsWith("ie"))) {
+      return word.substring(0, word.lastIndexOf("ie")) + "y";
     }
     boolean plural = n > 3 && word.endsWith("s") && !word.endsWith("ss") && !word.endsWith("us");
     return plural ? word.substring(0, n - 1) : word;
