@@ -47,14 +47,24 @@ final class Fitting {
 
   /** The spray rate's unit for a volume on ground: gallons per 1,000 sq ft, litres per 100 m². */
   static Unit sprayRate(Quantity volume, Quantity ground) {
-    String code = ground.unit().code();
-    Unit below =
-        switch (code) {
-          case "[acr_us]", "har" -> ground.unit();
-          case "m2" -> Units.HUNDRED_SQUARE_METRES;
-          default -> Units.THOUSAND_SQUARE_FEET;
-        };
-    return large(volume.unit()).per(below);
+    return large(volume.unit()).per(plot(ground.unit()));
+  }
+
+  /** What a rate is told per on ground of this unit: itself if large, else a lawn's usual part. */
+  static Unit plot(Unit ground) {
+    return switch (ground.single().code()) {
+      case "[acr_us]", "har" -> ground.single();
+      case "m2" -> Units.HUNDRED_SQUARE_METRES;
+      default -> Units.THOUSAND_SQUARE_FEET;
+    };
+  }
+
+  /** What money is told per: 1,000 sq ft, or 100 m² for metric ground. */
+  static Unit costPlot(Unit ground) {
+    String code = ground.single().code();
+    return code.equals("m2") || code.equals("har")
+        ? Units.HUNDRED_SQUARE_METRES
+        : Units.THOUSAND_SQUARE_FEET;
   }
 
   /** Ground in its own unit, but a part of an acre in square feet, of a hectare in m². */

@@ -16,6 +16,8 @@ public final class NotDosable extends IllegalArgumentException {
     WRONG_KIND("measures something else"),
     /** It is larger than makes sense. */
     TOO_LARGE("is larger than can be"),
+    /** It lies outside what the formula is good for. */
+    OUT_OF_RANGE("is outside what can be reckoned with"),
     /** What goes in does not fit. */
     DOES_NOT_FIT("leaves no room for what goes in"),
     /** The sides or corners make no piece of ground. */
