@@ -72,6 +72,13 @@ final class AmountFacts {
     String after = passage.word(said.to());
     boolean asked =
         BEFORE_WANTED.contains(before) || after.equals("?") || after.isEmpty() && !before.isEmpty();
+    boolean stuff =
+        after.equals("of")
+            && passage.in(
+                said.to() + 1, Set.of("concentrate", "product", "herbicide", "weedkiller", "it"));
+    if (stuff && !Set.of("many", "much", "in", "or", "fluid").contains(before)) {
+      return List.of(Fact.of("container", said.low(), words, said.from()));
+    }
     boolean goesOn = Set.of("bottle", "bottles", "jug", "jugs", "bag", "bags").contains(after);
     if (goesOn) {
       return List.of(Fact.of("container", said.low(), words, said.from()));

@@ -109,7 +109,7 @@ final class FactMaker {
       return List.of(mix(mix, said));
     }
     if (mention instanceof Mention.TankPart part) {
-      return List.of(Fact.of("tank_part", Quantity.number(part.part()), said, at));
+      return List.of(Fact.of(part.role(), Quantity.number(part.part()), said, at));
     }
     if (mention instanceof Mention.Named named) {
       return List.of(Fact.of(factName(named.kind()), named.id(), said, at));

@@ -41,6 +41,9 @@ final class MeasuredReader {
 
   private Optional<Measured> withUnit(int from, Numeral numeral) {
     int i = skipToUnit(numeral);
+    if (is(i, "full")) {
+      i++;
+    }
     return units
         .at(i, true)
         .map(found -> measured(from, found.to(), numeral, found.word()))

@@ -99,8 +99,8 @@ sealed interface Mention {
   /** A unit that something is wanted in: "in ml", "gal per thousand?". */
   record Wanted(int from, int to, Unit unit) implements Mention {}
 
-  /** A part of a tank or can: "half a tank". */
-  record TankPart(int from, int to, Ratio part) implements Mention {}
+  /** A part of a tank or of the lawn: "half a tank", "two thirds of my lawn". */
+  record TankPart(int from, int to, Ratio part, String role) implements Mention {}
 
   /** A name from the trade tables or the user's own. */
   record Named(int from, int to, NameKind kind, String id) implements Mention {}

@@ -34,6 +34,8 @@ final class OddsReader {
           "goes");
   private static final Set<String> TANKS =
       Set.of("tank", "tankful", "can", "full", "sprayer", "way", "knapsack", "backpack", "load");
+  private static final Set<String> LAWNS =
+      Set.of("lawn", "yard", "that", "it", "area", "grass", "this");
   private final List<Token> tokens;
   private final NumeralReader numerals;
   private final UnitReader units;
@@ -225,8 +227,11 @@ final class OddsReader {
               while (Set.of("a", "the", "of", "my", "-").contains(word(at))) {
                 at++;
               }
-              return TANKS.contains(word(at))
-                  ? Optional.of(new Mention.TankPart(i, at + 1, n.low()))
+              if (TANKS.contains(word(at))) {
+                return Optional.of(new Mention.TankPart(i, at + 1, n.low(), "tank_part"));
+              }
+              return LAWNS.contains(word(at)) && word(at - 1).matches("of|my|the")
+                  ? Optional.of(new Mention.TankPart(i, at + 1, n.low(), "lawn_part"))
                   : Optional.empty();
             });
   }

@@ -75,6 +75,9 @@ final class Chooser {
     if (isRepeat()) {
       return "repeat";
     }
+    if (has("analysis") || isMoreNitrogen()) {
+      return "feed";
+    }
     if (isCalibration()) {
       return "calibrate";
     }
@@ -89,10 +92,16 @@ final class Chooser {
           ? "feed"
           : "spread";
     }
-    if (turn.asks("coverage") && isCoverage()) {
+    boolean dose = any("label_rate") && any("area", "shape") && !any("container", "product_amount");
+    if (turn.asks("coverage") && isCoverage() && !dose) {
       return "coverage";
     }
     return dose();
+  }
+
+  private boolean isMoreNitrogen() {
+    boolean target = has("nitrogen_target") || memory.has("nitrogen_target");
+    return memory.has("analysis") && target && asksSum() && !any("label_rate", "strength");
   }
 
   private String dose() {
@@ -102,6 +111,13 @@ final class Chooser {
     boolean amounts = rate || strength || has("adjuvant_rate");
     if (turn.asks("measure") && !amounts && !wantsProduct()) {
       return "measure";
+    }
+    boolean rateKnown = memory.has("label_rate") || memory.has("strength");
+    if (has("shape") && !amounts && !rateKnown && !wantsProduct()) {
+      return "measure";
+    }
+    if (has("lawn_part") && rateKnown || rateKnown && any("tank", "spray_volume", "tank_part")) {
+      return "mix";
     }
     if (turn.asks("mix") || turn.asks("strength")) {
       boolean known = amounts || ground || memory.has("label_rate") || memory.has("strength");
@@ -189,7 +205,9 @@ final class Chooser {
             .anyMatch(
                 f -> wanted.stream().anyMatch(u -> u.dimension().equals(f.amount().dimension())));
     boolean pair = wanted.size() >= 2 && turn.asks("convert");
-    return amounts >= 1 && amounts <= 2 && (alike && !turn.asks("measure") || turn.asks("convert"))
+    return amounts >= 1
+            && amounts <= 2
+            && (alike && !turn.asks("measure") || turn.asks("convert") && (alike || wanted.isEmpty()))
         || numbers
         || pair;
   }

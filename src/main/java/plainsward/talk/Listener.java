@@ -97,6 +97,10 @@ final class Listener {
       }
     }
     owned.forEach((lawn, facts1) -> memory.lawn(lawn, facts1, turn));
+    boolean lawn = !ground.isEmpty() && ground.stream().anyMatch(f -> !f.name().startsWith("minus"));
+    if (lawn || !facts.lawns().isEmpty()) {
+      memory.drop("lawn_part");
+    }
     choose(facts, owned, unowned);
   }
 

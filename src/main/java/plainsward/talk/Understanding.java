@@ -52,9 +52,21 @@ final class Understanding {
       case "day" -> day(fact);
       case "times" -> fact.as(turn.says("past") ? "applied_count" : "season_limit");
       case "test_area" -> isCalibrating() ? fact : fact.as("area");
+      case "spray_rate" -> correctedRate(fact);
       case "length" -> pending.needs("shape") || pending.needs("distance") ? fact.as("side") : fact;
       default -> fact;
     };
+  }
+
+  /** In a correction a rate in the unit of the label's rate is the label's again. */
+  private Fact correctedRate(Fact fact) {
+    boolean label =
+        turn.says("correction")
+            && !memory.has("spray_rate")
+            && memory.latest("label_rate")
+                .map(t -> t.fact().amount().unit().equals(fact.amount().unit()))
+                .orElse(false);
+    return label ? fact.as("label_rate") : fact;
   }
 
   private boolean isCalibrating() {
@@ -134,7 +146,9 @@ final class Understanding {
     if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
       return area(fact);
     }
-    if (turn.says("correction") || turn.says("follow-up")) {
+    boolean alone =
+        turn.all().stream().noneMatch(f -> f.value().isPresent() && !f.name().equals("number"));
+    if (alone && (turn.says("correction") || turn.says("follow-up"))) {
       return corrected(fact).orElse(fact);
     }
     return fact;

@@ -8,7 +8,6 @@ import plainsward.dosing.LawnArea;
 import plainsward.dosing.NotDosable;
 import plainsward.dosing.Step;
 import plainsward.reading.Fact;
-import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 
@@ -89,8 +88,8 @@ final class Ground {
     return LawnArea.rectangle(sides.get(0), sides.get(1));
   }
 
-  /** Whether an amount is a piece of ground. */
-  static boolean isArea(Quantity amount) {
-    return amount.dimension().equals(Dimension.AREA);
+  /** Whether something was taken off. */
+  static boolean hasMinus(Request request) {
+    return request.all("area").stream().anyMatch(k -> k.fact().name().startsWith("minus"));
   }
 }

@@ -32,12 +32,25 @@ public final class MixTopic implements Topic {
     if (ground.isEmpty() && volume.isEmpty() && !request.has("tank")) {
       return askGround(request, sheet, rate);
     }
+    if (!product && !request.has("adjuvant_rate")) {
+      return new SprayOnly(request, sheet).reply(ground);
+    }
     boolean fillsAsked = request.wants("fills") || request.wants("product_per_fill");
     TankJob job = new JobMaker(request, sheet, rate, ground, volume).job();
     if (request.wants("fills") && !request.has("tank")) {
       return askTank(request, sheet, job, rate);
     }
     return worked(request, sheet, job, rate, fillsAsked);
+  }
+
+  /** The lot is not the lawn. */
+  private static void lot(Request request, Sheet sheet) {
+    boolean lot = request.turn().tokens().stream().anyMatch(t -> t.norm().matches("lot|lots|property|plot"));
+    if (lot && !request.says("both") && !Ground.hasMinus(request)) {
+      sheet.say(
+          "A lot is more than its lawn: take off the house, drive and beds, and ask again with "
+              + "the grass area alone.");
+    }
   }
 
   private static boolean isSprayOnly(Request request) {
@@ -111,8 +124,9 @@ public final class MixTopic implements Topic {
     Optional<Quantity> high = high(job, rate);
     MixWords words = new MixWords(request, sheet, mix, high);
     words.figures();
-    sheet.steps(mix.steps());
+    sheet.steps(Ground.steps(request)).steps(mix.steps());
     MixWords.cautions(request, sheet, rate);
+    lot(request, sheet);
     if (fillsAsked || mix.fills().isPresent()) {
       sheet.suggest("What does each load look like in tablespoons?");
     } else {

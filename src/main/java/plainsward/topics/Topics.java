@@ -16,7 +16,12 @@ public final class Topics {
             new CoverageTopic(),
             new CalibrateTopic(),
             new MeasureTopic(),
-            new ConvertTopic());
+            new ConvertTopic(),
+            new FeedTopic(),
+            new SpreadTopic(),
+            new CostTopic(),
+            new BuyTopic(),
+            new RepeatTopic());
     topics.forEach(topic -> ALL.put(topic.code(), topic));
     ALL.put("strength", ALL.get("mix"));
   }

@@ -1,0 +1,104 @@
+package plainsward.topics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plainsward.dosing.Coverage;
+import plainsward.dosing.Step;
+import plainsward.dosing.Working;
+import plainsward.reply.Reply;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+
+/** What a product costs per area and for the job. */
+public final class CostTopic implements Topic {
+
+  @Override
+  public String code() {
+    return "cost";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "cost");
+    if (request.all("price").size() >= 2) {
+      return new CostComparison(request, sheet).reply();
+    }
+    Optional<Quantity> price = request.amount("price");
+    if (price.isEmpty()) {
+      return sheet.ask(Asking.question("price"), "price");
+    }
+    Optional<Quantity> content = content(request);
+    if (content.isEmpty()) {
+      return sheet.ask(Asking.question("container"), "container");
+    }
+    Optional<Quantity> rate = rate(request, sheet);
+    if (rate.isEmpty()) {
+      return sheet.ask(Asking.question("label_rate"), "label_rate");
+    }
+    Unit per = perArea(request, price.get());
+    Step cost =
+        Working.of("cost_rate", price.get()).over(content.get()).times(rate.get()).as(per);
+    String each = sheet.steps(List.of(cost)).figure("cost_rate", cost.result());
+    Optional<Quantity> ground = Ground.of(request);
+    if (ground.isEmpty()) {
+      return sheet.answer("That costs " + each + ".");
+    }
+    Step total =
+        Working.of("cost_total", cost.result()).times(ground.get()).as(price.get().unit());
+    String all = sheet.steps(List.of(total)).figure("cost_total", total.result());
+    return sheet.answer("That costs " + all + " for the job, " + each + ".");
+  }
+
+  static Optional<Quantity> content(Request request) {
+    return request.amount("container")
+        .or(() -> request.amount("bag"))
+        .or(() -> request.amount("product_amount"))
+        .or(() -> request.amount("volume"))
+        .or(() -> request.amount("tank").filter(t -> !request.has("in_hand")));
+  }
+
+  /** The label's rate, or what the mix in the tank comes to per area. */
+  private static Optional<Quantity> rate(Request request, Sheet sheet) {
+    if (request.has("in_hand") && request.has("tank")) {
+      Quantity tank = request.amount("tank").orElseThrow();
+      Coverage ground = Coverage.ofSpray(tank, Sprayer.rate(request, sheet));
+      Quantity hand = request.amount("in_hand").orElseThrow();
+      Step rate =
+          Coverage.rateOf(hand, ground.area(), hand.unit().per(perUnit(ground.area())));
+      List<Step> steps = new ArrayList<>(ground.steps());
+      steps.add(rate);
+      sheet.steps(steps);
+      return Optional.of(rate.result());
+    }
+    return LabelRate.of(request)
+        .filter(LabelRate::isPerArea)
+        .map(LabelRate::low)
+        .or(
+            () ->
+                LabelRate.of(request)
+                    .filter(r -> !r.isPerArea())
+                    .map(
+                        r ->
+                            r.low()
+                                .times(
+                                    Sprayer.rate(request, sheet), perStrength(r.low()))));
+  }
+
+  private static Unit perStrength(Quantity strength) {
+    boolean weight = strength.dimension().equals(Dimension.MASS_PER_VOLUME);
+    return Unit.of(weight ? "[oz_av]/(1000.[sft_i])" : "[foz_us]/(1000.[sft_i])");
+  }
+
+  private static Unit perUnit(Quantity area) {
+    boolean metric = area.unit().code().equals("m2") || area.unit().code().equals("har");
+    return Unit.of(metric ? "100.m2" : "1000.[sft_i]");
+  }
+
+  static Unit perArea(Request request, Quantity price) {
+    boolean metric = request.units() == UnitSystem.METRIC;
+    return price.unit().per(Unit.of(metric ? "100.m2" : "1000.[sft_i]"));
+  }
+}

@@ -1,0 +1,143 @@
+package plainsward.topics;
+
+import java.util.List;
+import java.util.Optional;
+import plainsward.dosing.Step;
+import plainsward.dosing.Working;
+import plainsward.reply.Reply;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Shown;
+import plainsward.units.Unit;
+import plainsward.units.Units;
+
+/** Nitrogen and fertilizer: product for a target, and what a bag lays down. */
+public final class FeedTopic implements Topic {
+  private static final Ratio MOST_AT_ONCE = Ratio.of(1);
+  private static final Ratio LEAN = Ratio.of(5);
+
+  @Override
+  public String code() {
+    return "feed";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "feed").alsoTopic("spread");
+    Optional<Quantity> analysis = request.amount("analysis");
+    Optional<Quantity> target = target(request);
+    if (analysis.isEmpty()) {
+      return sheet.ask(Asking.question("analysis"), "analysis");
+    }
+    if (target.isEmpty() && request.has("label_rate")) {
+      return laid(request, sheet, analysis.get());
+    }
+    if (target.isEmpty()) {
+      return bagOnGround(request, sheet, analysis.get());
+    }
+    return forTarget(request, sheet, analysis.get(), target.get());
+  }
+
+  /** The target per area; a bare weight of nitrogen is meant per 1,000 sq ft, and said so. */
+  private static Optional<Quantity> target(Request request) {
+    return request
+        .amount("nitrogen_target")
+        .map(
+            q ->
+                q.dimension().equals(Dimension.MASS)
+                    ? new Quantity(
+                        q.value(),
+                        q.unit().per(
+                            q.unit().code().endsWith("g")
+                                ? Units.HUNDRED_SQUARE_METRES
+                                : Units.THOUSAND_SQUARE_FEET))
+                    : q);
+  }
+
+  private static Reply forTarget(
+      Request request, Sheet sheet, Quantity analysis, Quantity target) {
+    Step rate = Working.of("product_rate", target).over(analysis).as(target.unit());
+    sheet.steps(List.of(rate));
+    String each = sheet.figure("product_rate", rate.result());
+    sheet.figure("nitrogen_rate", target);
+    if (analysis.value().compareTo(LEAN) < 0) {
+      sheet.say(
+          "An analysis that low may be only a ratio of the three numbers; check that the bag "
+              + "really says so.");
+    }
+    tooMuchAtOnce(sheet, target);
+    Optional<Quantity> ground = Ground.of(request);
+    if (ground.isEmpty()) {
+      sheet.suggest("How much for my lawn? Tell me its size.");
+      return sheet.answer("Spread " + each + " of product for " + Shown.of(target) + " of nitrogen.");
+    }
+    sheet.steps(Ground.steps(request));
+    Step total = total(rate.result(), ground.get());
+    Step nitrogen =
+        Working.of("nitrogen_total", target).times(ground.get()).as(total.result().unit());
+    sheet.steps(List.of(total, nitrogen));
+    String all = sheet.figure("product_total", total.result());
+    sheet.figure("nitrogen_total", nitrogen.result());
+    return sheet.answer(
+        "Spread " + all + " in all, " + each + "." + Bags.told(request, sheet, total.result()));
+  }
+
+  static Step total(Quantity rate, Quantity ground) {
+    Unit unit = rate.unit().above();
+    return Working.of("product_total", rate).times(ground).as(unit);
+  }
+
+  private static void tooMuchAtOnce(Sheet sheet, Quantity target) {
+    boolean more =
+        target.in(Units.POUND_PER_THOUSAND).value().compareTo(MOST_AT_ONCE) > 0;
+    if (more) {
+      sheet.say(
+          "More than about 1 lb of quick nitrogen per 1,000 sq ft at once can burn; split it, or "
+              + "use a slow-release product. (Common practice, no source.)");
+    }
+  }
+
+  private static Reply laid(Request request, Sheet sheet, Quantity analysis) {
+    Quantity rate = request.amount("label_rate").orElseThrow();
+    Step nitrogen = Working.of("nitrogen_rate", rate).times(analysis).as(rate.unit());
+    String shown = sheet.steps(List.of(nitrogen)).figure("nitrogen_rate", nitrogen.result());
+    sheet.figure("product_rate", rate);
+    tooMuchAtOnce(sheet, nitrogen.result());
+    Optional<Quantity> ground = Ground.of(request);
+    ground.ifPresent(
+        g -> {
+          Step total = total(rate, g);
+          sheet.steps(List.of(total)).figure("product_total", total.result());
+          Bags.told(request, sheet, total.result());
+        });
+    return sheet.answer("That lays down " + shown + " of nitrogen.");
+  }
+
+  /** A whole bag on the lawn, or on the area that it is made for. */
+  private static Reply bagOnGround(Request request, Sheet sheet, Quantity analysis) {
+    Optional<Quantity> bag = request.amount("bag").or(() -> request.amount("product_amount"));
+    Optional<Quantity> ground = request.amount("bag_area").or(() -> Ground.of(request));
+    if (bag.isEmpty() || ground.isEmpty()) {
+      return sheet.ask(Asking.question("nitrogen_target"), "nitrogen_target");
+    }
+    Step nitrogen = Working.of("nitrogen_total", bag.get()).times(analysis).as(bag.get().unit());
+    Step rate =
+        Working.of("nitrogen_rate", nitrogen.result()).over(ground.get()).as(Units.POUND_PER_THOUSAND);
+    sheet.steps(List.of(nitrogen, rate));
+    String all = sheet.figure("nitrogen_total", nitrogen.result());
+    String each = sheet.figure("nitrogen_rate", rate.result());
+    tooMuchAtOnce(sheet, rate.result());
+    Optional<Quantity> lawn = Ground.of(request);
+    String part = "";
+    if (request.has("bag_area") && lawn.isPresent()) {
+      Step share =
+          Working.of("product_total", bag.get()).times(lawn.get()).over(ground.get())
+              .as(bag.get().unit());
+      part = " Your lawn takes " + sheet.steps(List.of(share)).figure("product_total", share.result())
+          + " of it; a whole bag there would be too much.";
+    }
+    return sheet.answer(
+        "The bag holds " + all + " of nitrogen, " + each + " over its area." + part);
+  }
+}

@@ -1,0 +1,114 @@
+package plainsward.topics;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import plainsward.reply.Reply;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Shown;
+import plainsward.units.Unit;
+import plainsward.units.Units;
+
+/** When it may be sprayed again, and how many applications are left. */
+public final class RepeatTopic implements Topic {
+
+  @Override
+  public String code() {
+    return "repeat";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "repeat");
+    if (request.wants("applications_left") || request.has("applied_count") && request.has("season_limit")) {
+      return left(request, sheet);
+    }
+    Optional<LocalDate> last = last(request);
+    Optional<Known> interval = request.get("interval");
+    if (last.isEmpty() && interval.isEmpty()) {
+      sheet.say(
+          "It stands on your label, near the rates: for many broadleaf lawn products it is two to "
+              + "four weeks, and no more than about two times a year. (Common practice, no source.)");
+      sheet.caution("too-soon", "season-cap");
+      return sheet.ask(
+          Asking.question("last_applied") + " And how many days apart does the label want?",
+          "last_applied",
+          "interval");
+    }
+    if (last.isEmpty()) {
+      return sheet.ask(Asking.question("last_applied"), "last_applied");
+    }
+    if (interval.isEmpty()) {
+      sheet.caution("too-soon");
+      return sheet.ask(Asking.question("interval"), "interval");
+    }
+    return when(request, sheet, last.get(), interval.get());
+  }
+
+  /** The day of the last application. */
+  static Optional<LocalDate> last(Request request) {
+    List<Known> days = request.has("last_applied") ? request.all("last_applied") : request.all("day");
+    return days.stream()
+        .flatMap(k -> k.fact().date().stream())
+        .filter(d -> !d.isAfter(request.today().plusYears(1)))
+        .max(LocalDate::compareTo);
+  }
+
+  /** A day plus a wait: calendar months are months, weeks are seven days. */
+  static LocalDate after(LocalDate day, Known wait) {
+    Quantity amount = wait.amount();
+    long count = amount.value().ceiling().longValueExact();
+    if (wait.fact().word().orElse("days").equals("months")) {
+      return day.plusMonths(count);
+    }
+    return amount.unit().equals(Unit.of("wk"))
+        ? day.plusWeeks(count)
+        : day.plusDays(amount.in(Units.DAY).value().ceiling().longValueExact());
+  }
+
+  private static Reply when(Request request, Sheet sheet, LocalDate last, Known interval) {
+    LocalDate earliest = after(last, interval);
+    sheet.date("earliest", earliest);
+    sheet.work(Dates.shown(last) + " + " + interval.fact().said() + " = " + Dates.shown(earliest));
+    leftIfKnown(request, sheet);
+    sheet.caution("too-soon");
+    boolean open = !earliest.isAfter(request.today());
+    String line =
+        open
+            ? "You may spray again now: the interval was over on " + Dates.shown(earliest) + "."
+            : "Not before " + Dates.shown(earliest) + ".";
+    return sheet.answer(line);
+  }
+
+  private static void leftIfKnown(Request request, Sheet sheet) {
+    if (request.has("season_limit") && request.has("applied_count")) {
+      sheet.figure("applications_left", Quantity.number(leftOver(request)));
+    }
+  }
+
+  private static Ratio leftOver(Request request) {
+    Ratio left =
+        request.amount("season_limit").orElseThrow().value()
+            .minus(request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO));
+    return left.signum() < 0 ? Ratio.ZERO : left;
+  }
+
+  private static Reply left(Request request, Sheet sheet) {
+    if (!request.has("season_limit")) {
+      return sheet.ask(Asking.question("season_limit"), "season_limit");
+    }
+    Ratio left = leftOver(request);
+    sheet.figure("applications_left", Quantity.number(left));
+    String cap = Shown.number(request.amount("season_limit").orElseThrow().value());
+    String done =
+        Shown.number(request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO));
+    sheet.work(cap + " allowed − " + done + " done = " + Shown.number(left) + " left");
+    sheet.caution("season-cap");
+    return sheet.answer(
+        left.signum() == 0
+            ? "None left this year: the label's cap is reached."
+            : "You have " + (left.equals(Ratio.ONE) ? "one" : Shown.number(left))
+                + " left this year, each at the label's interval.");
+  }
+}

@@ -1,0 +1,110 @@
+package plainsward.topics;
+
+import java.util.List;
+import java.util.Optional;
+import plainsward.dosing.LawnArea;
+import plainsward.dosing.Step;
+import plainsward.dosing.Working;
+import plainsward.reply.Reply;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Shown;
+import plainsward.units.Units;
+
+/** Granular products: how much, how many bags, and what a spreader throws. */
+public final class SpreadTopic implements Topic {
+
+  @Override
+  public String code() {
+    return "spread";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "spread");
+    if (request.has("test_amount")) {
+      return tested(request, sheet);
+    }
+    Optional<Quantity> rate =
+        request.amount("label_rate").filter(r -> r.dimension().equals(Dimension.MASS_PER_AREA));
+    if (request.has("bag_area")) {
+      return bagsByArea(request, sheet);
+    }
+    if (rate.isPresent() && request.has("swath") && Ground.of(request).isEmpty()) {
+      return testStrip(request, sheet, rate.get());
+    }
+    Optional<Quantity> ground = Ground.of(request);
+    if (rate.isEmpty()) {
+      return sheet.ask(
+          "How many pounds per 1,000 sq ft does the bag give, or what area is it for?",
+          "label_rate",
+          "bag");
+    }
+    if (ground.isEmpty()) {
+      return sheet.ask(Asking.question("area"), "area");
+    }
+    sheet.steps(Ground.steps(request));
+    Step total = FeedTopic.total(rate.get(), ground.get());
+    String all = sheet.steps(List.of(total)).figure("product_total", total.result());
+    sheet.figure("product_rate", rate.get());
+    sheet.caution("read-label");
+    return sheet.answer(
+        "Spread " + all + " in all." + Bags.told(request, sheet, total.result()));
+  }
+
+  private static Reply bagsByArea(Request request, Sheet sheet) {
+    Quantity each = request.amount("bag_area").orElseThrow();
+    Optional<Quantity> ground = Ground.of(request);
+    if (ground.isEmpty()) {
+      return sheet.ask(Asking.question("area"), "area");
+    }
+    Step bags = Working.of("bags", ground.get()).over(each).roundedUp(Units.ONE);
+    sheet.steps(List.of(bags)).figure("bags", bags.result());
+    sheet.figure("containers", bags.result());
+    sheet.suggest("Is that the lot, or the grass alone?");
+    return sheet.answer(
+        "You need " + Shown.number(bags.result().value()) + " bags: "
+            + Shown.number(bags.exact().value()) + " to be exact, for " + Shown.of(ground.get())
+            + ".");
+  }
+
+  /** Where to walk to test a spreader: a strip of 1,000 sq ft. */
+  private static Reply testStrip(Request request, Sheet sheet, Quantity rate) {
+    Quantity width = request.amount("swath").orElseThrow();
+    Step length =
+        Working.of("distance", Quantity.of(1000, Units.SQUARE_FOOT)).over(width).as(Units.FOOT);
+    sheet.steps(List.of(length));
+    Quantity wanted = rate.times(Quantity.of(1000, Units.SQUARE_FOOT), Units.POUND);
+    return sheet.answer(
+        "Walk " + Shown.of(length.result()) + " at a throw of " + Shown.of(width)
+            + ": that is 1,000 sq ft. Weigh what goes in and what is left: "
+            + Shown.of(wanted) + " should be gone.");
+  }
+
+  private static Reply tested(Request request, Sheet sheet) {
+    Quantity thrown = request.amount("test_amount").orElseThrow();
+    Optional<LawnArea> ground = Ground.test(request);
+    if (ground.isEmpty()) {
+      return sheet.ask(Asking.question("test_area"), "test_area");
+    }
+    Step rate =
+        Working.of("spread_rate", thrown).over(ground.get().area()).as(Units.POUND_PER_THOUSAND);
+    String shown = sheet.steps(List.of(rate)).figure("spread_rate", rate.result());
+    Optional<Quantity> target =
+        request.amount("label_rate").filter(r -> r.dimension().equals(Dimension.MASS_PER_AREA));
+    String verdict = target.map(t -> compared(rate.result(), t)).orElse("");
+    return sheet.answer("Your spreader throws " + shown + "." + verdict);
+  }
+
+  private static String compared(Quantity rate, Quantity target) {
+    Ratio times = rate.ratioTo(target).minus(Ratio.ONE).times(Ratio.of(100));
+    if (times.signum() == 0) {
+      return " That is right on the target.";
+    }
+    boolean over = times.signum() > 0;
+    String percent = Shown.number(over ? times : times.negate());
+    return " That is " + percent + " % " + (over ? "too much: close" : "too little: open")
+        + " the gate a little, keep the same pace, and test again.";
+  }
+}
