@@ -54,6 +54,9 @@ final class MeasuredReader {
   /** After a number: a hyphen ("2-gallon"), "of an" ("three quarters of an ounce"). */
   private int skipToUnit(Numeral numeral) {
     int i = numeral.to();
+    if (is(i, "-") && is(i + 1, "full")) {
+      return i + 1;
+    }
     if (is(i, "-") && !tokens.get(i).apart()) {
       return i + 1;
     }

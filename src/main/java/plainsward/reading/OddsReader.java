@@ -227,7 +227,8 @@ final class OddsReader {
               while (Set.of("a", "the", "of", "my", "-").contains(word(at))) {
                 at++;
               }
-              if (TANKS.contains(word(at))) {
+              boolean sized = word(at).equals("full") && units.at(at + 1, true).isPresent();
+              if (TANKS.contains(word(at)) && !sized) {
                 return Optional.of(new Mention.TankPart(i, at + 1, n.low(), "tank_part"));
               }
               return LAWNS.contains(word(at)) && word(at - 1).matches("of|my|the")

@@ -176,7 +176,9 @@ final class Chooser {
     boolean flow =
         any("nozzle_flow") && any("walk_speed", "swath", "spacing", "time", "spray_rate");
     boolean conversion = wanted && turn.all().stream().anyMatch(f -> f.name().equals("spray_rate"));
+    boolean dose = any("label_rate", "strength") && any("area", "shape", "spray_rate");
     return !conversion
+        && !(dose && !caught)
         && (turn.asks("calibrate")
             || caught && ground
             || flow

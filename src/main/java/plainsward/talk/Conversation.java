@@ -15,6 +15,7 @@ import plainsward.reading.Reader;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.safety.Exposure;
 import plainsward.topics.Known;
 import plainsward.topics.Request;
 import plainsward.topics.Topic;
@@ -51,6 +52,10 @@ public final class Conversation {
   private Reply reply(Facts facts) {
     if (facts.isEmpty()) {
       return Replies.nothingToRead();
+    }
+    Optional<Reply> emergency = Exposure.check(facts);
+    if (emergency.isPresent()) {
+      return emergency.get();
     }
     Optional<Reply> housekeeping = housekeeping(facts);
     if (housekeeping.isPresent()) {

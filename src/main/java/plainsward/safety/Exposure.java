@@ -1,0 +1,110 @@
+package plainsward.safety;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.reading.Facts;
+import plainsward.reading.PhraseBook;
+import plainsward.reading.Token;
+import plainsward.reply.Kind;
+import plainsward.reply.Reply;
+import plainsward.reply.ReplyBuilder;
+import plainsward.trade.Row;
+import plainsward.trade.Rows;
+
+/**
+ * The first guard: people, animals, eyes, skin, breathing, swallowing, fumes and spills, wherever
+ * in a question they stand. What was planned for or is long past is no emergency; with any doubt it
+ * is one. What to do rests on the published advice named in the table {@code first-aid}.
+ */
+public final class Exposure {
+  private static final PhraseBook<String> SIGNS = book();
+  private static final List<Row> ADVICE = Rows.of("first-aid");
+  private static final Set<String> CALMING = Set.of("long-past", "planning", "unrelated");
+  private static final Set<String> SYMPTOMS = Set.of("breathed", "fumes");
+  private static final String ABROAD =
+      "Outside the United States call your local emergency or poison number.";
+
+  private Exposure() {}
+
+  private static PhraseBook<String> book() {
+    PhraseBook<String> book = new PhraseBook<>();
+    for (Row row : Rows.of("exposure")) {
+      row.texts("say").forEach(phrase -> book.add(phrase, row.text("sign")));
+    }
+    return book;
+  }
+
+  /** What to do now, where somebody or something may have been exposed; else nothing. */
+  public static Optional<Reply> check(Facts turn) {
+    Set<String> signs = signs(turn.tokens());
+    Set<String> calming = new HashSet<>(signs);
+    calming.retainAll(CALMING);
+    signs.removeAll(CALMING);
+    if (signs.isEmpty() || !calming.isEmpty() && !isNow(turn.tokens())) {
+      return Optional.empty();
+    }
+    return Optional.of(reply(signs));
+  }
+
+  /** A phrase inside a harmless one ("burned the lawn") does not count. */
+  private static Set<String> signs(List<Token> tokens) {
+    List<PhraseBook.Found<String>> found = SIGNS.find(tokens);
+    List<PhraseBook.Found<String>> harmless =
+        found.stream().filter(f -> f.meaning().equals("unrelated")).toList();
+    Set<String> signs = new HashSet<>();
+    for (PhraseBook.Found<String> f : found) {
+      boolean covered =
+          harmless.stream().anyMatch(h -> h.from() <= f.to() - 1 && f.from() <= h.to() - 1);
+      if (!f.meaning().equals("unrelated") && !covered) {
+        signs.add(f.meaning());
+      }
+    }
+    return signs;
+  }
+
+  /** Words that say it is happening, however the rest is put. */
+  private static boolean isNow(List<Token> tokens) {
+    Set<String> now = Set.of("just", "now", "help", "right", "happened", "hes", "shes", "im");
+    return tokens.stream().anyMatch(t -> now.contains(t.norm()))
+        && tokens.stream().noneMatch(t -> t.is("if") || t.is("case") || t.is("never"));
+  }
+
+  private static Reply reply(Set<String> signs) {
+    ReplyBuilder reply = new ReplyBuilder(Kind.EMERGENCY).topic("exposure");
+    List<Row> rows = new ArrayList<>();
+    for (Row row : ADVICE) {
+      if (signs.contains(row.text("sign"))) {
+        rows.add(row);
+      }
+    }
+    boolean person = signs.stream().anyMatch(s -> !s.equals("animal") && !s.equals("spill"));
+    boolean onlyAnimal = signs.contains("animal") && !personBeside(signs);
+    if (onlyAnimal) {
+      rows.removeIf(r -> !r.text("sign").equals("animal") && !r.text("sign").equals("spill"));
+      rows.sort((a, b) -> a.text("sign").compareTo(b.text("sign")));
+    }
+    reply.headline(rows.get(0).text("headline"));
+    for (int i = 0; i < rows.size(); i++) {
+      if (i > 0) {
+        reply.say(rows.get(i).text("headline"));
+      }
+      rows.get(i).texts("steps").forEach(reply::say);
+      rows.get(i).texts("cautions").forEach(id -> reply.caution(Cautions.of(id)));
+    }
+    if (person && !onlyAnimal) {
+      reply.caution(Cautions.of("poison-help"));
+      reply.say(ABROAD);
+    }
+    return reply.suggest("When that is done: what was sprayed, and what does its label say?").build();
+  }
+
+  /** Whether a person is exposed besides the animal; an animal's own symptoms do not tell. */
+  private static boolean personBeside(Set<String> signs) {
+    return signs.stream()
+        .anyMatch(s -> !s.equals("animal") && !s.equals("spill") && !SYMPTOMS.contains(s)
+            && !s.equals("swallowed"));
+  }
+}
