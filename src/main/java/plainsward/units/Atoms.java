@@ -30,6 +30,11 @@ final class Atoms {
     return ALL.get(code);
   }
 
+  /** The codes of all units. */
+  static Set<String> codes() {
+    return ALL.keySet();
+  }
+
   private static Map<String, Unit> table() {
     Map<String, Unit> all = new LinkedHashMap<>();
     volumes(all);
