@@ -16,10 +16,14 @@ import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
 import plainsward.safety.Exposure;
+import plainsward.safety.Refusals;
 import plainsward.topics.Known;
+import plainsward.topics.Limits;
 import plainsward.topics.Request;
 import plainsward.topics.Topic;
 import plainsward.topics.Topics;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 
 /** One conversation: it remembers what was said and answers turn by turn. Not thread-safe. */
 public final class Conversation {
@@ -57,11 +61,7 @@ public final class Conversation {
     if (emergency.isPresent()) {
       return emergency.get();
     }
-    Optional<Reply> housekeeping = housekeeping(facts);
-    if (housekeeping.isPresent()) {
-      return housekeeping.get();
-    }
-    return talk(facts);
+    return housekeeping(facts).or(() -> Refusals.check(facts)).orElseGet(() -> talk(facts));
   }
 
   private Optional<Reply> housekeeping(Facts facts) {
@@ -75,10 +75,7 @@ public final class Conversation {
       pending = Pending.NOTHING;
       return Optional.of(Replies.done("Taken back. What should it be?"));
     }
-    if (facts.says("show-sum") && lastReply.isPresent()) {
-      return Optional.of(Replies.working(lastReply.get()));
-    }
-    return Optional.empty();
+    return new Housekeeper(memory, lastReply).hear(facts);
   }
 
   private void forgetAll() {
@@ -92,11 +89,21 @@ public final class Conversation {
   private Reply talk(Facts facts) {
     List<Fact> tied = new Understanding(facts, memory, pending, setting.units()).facts();
     remember();
+    Optional<Quantity> most = labelMost();
     new Listener(memory, turn).hear(facts, tied);
+    Optional<Reply> logged = new Logger(memory, setting.today()).hear(facts, tied);
+    if (logged.isPresent()) {
+      return logged.get();
+    }
     Facts heard =
         new Facts(
             facts.text(), facts.tokens(), tied, facts.asks(), facts.signs(), facts.lawns(),
             facts.labels());
+    Optional<Reply> limit =
+        Limits.check(new Request(heard, known(heard), facts.asks(), setting.units(), setting.today()), most);
+    if (limit.isPresent()) {
+      return limit.get();
+    }
     List<String> topics = new Chooser(heard, memory).topics();
     List<Ask> asks = facts.asks();
     if (topics.isEmpty() && pending.isOpen() && !tied.isEmpty()) {
@@ -110,6 +117,13 @@ public final class Conversation {
       return tied.isEmpty() ? Replies.notUnderstood() : Replies.noted(tied);
     }
     return answered(heard, topics, asks);
+  }
+
+  /** The most that the label allows, as it was told in an earlier turn. */
+  private Optional<Quantity> labelMost() {
+    return memory.latest("label_rate").or(() -> memory.latest("strength"))
+        .filter(told -> !told.fact().owner().isEmpty() || told.fact().doubts().contains("most"))
+        .map(told -> told.fact().high().orElse(told.fact().amount()));
   }
 
   private boolean isFollowUp(Facts facts) {
@@ -167,7 +181,7 @@ public final class Conversation {
   }
 
   private Map<String, List<Known>> known(Facts facts) {
-    Map<String, List<Known>> known = new LinkedHashMap<>();
+    Map<String, List<Known>> known = new LinkedHashMap<>(logged());
     for (String name : memory.names()) {
       known.put(name, memory.all(name).stream().map(this::known).toList());
     }
@@ -182,6 +196,25 @@ public final class Conversation {
         known.put(fact.name(), all);
       }
     }
+    return known;
+  }
+
+  /** What the log of this talk tells of the label spoken of. */
+  private Map<String, List<Known>> logged() {
+    Map<String, List<Known>> known = new LinkedHashMap<>();
+    SprayLog log = memory.log();
+    log.last(memory.chosenLabel())
+        .ifPresent(
+            day -> {
+              known.put(
+                  "last_applied",
+                  List.of(new Known(Fact.of("last_applied", day, "the log", 0), "saved")));
+              long count = log.count(memory.chosenLabel(), setting.today().getYear());
+              Quantity done = Quantity.number(Ratio.of(count));
+              known.put(
+                  "applied_count",
+                  List.of(new Known(Fact.of("applied_count", done, "the log", 0), "saved")));
+            });
     return known;
   }
 

@@ -1,0 +1,134 @@
+package plainsward.topics;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import plainsward.reading.Fact;
+import plainsward.reply.Reply;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Shown;
+import plainsward.units.Unit;
+
+/** What the label that was told does not allow: more than its rate, sooner, or past its cap. */
+public final class Limits {
+  private Limits() {}
+
+  /** The refusal, where what is asked breaks a limit that is known; else nothing. */
+  public static Optional<Reply> check(Request request, Optional<Quantity> labelMost) {
+    return aboveLabel(request, labelMost)
+        .or(() -> tooSoon(request))
+        .or(() -> pastCap(request));
+  }
+
+  private static Optional<Reply> aboveLabel(Request request, Optional<Quantity> labelMost) {
+    Optional<Quantity> asked =
+        request.turn().first("label_rate").or(() -> request.turn().first("strength"))
+            .map(f -> f.high().orElse(f.amount()));
+    boolean above =
+        asked.isPresent()
+            && labelMost.isPresent()
+            && asked.get().dimension().equals(labelMost.get().dimension())
+            && asked.get().compareTo(labelMost.get()) > 0;
+    if (!above || request.says("correction")) {
+      return Optional.empty();
+    }
+    Sheet sheet = new Sheet(request, "mix").caution("above-label", "read-label");
+    sheet.say(
+        "If the label really allows more, tell me its words and I will take that as the label. "
+            + "What helps instead: growing weeds, a dry calm day, and a second round after the interval.");
+    return Optional.of(
+        sheet.decline(
+            "No: your label's most is " + Shown.of(labelMost.get()) + ", and "
+                + Shown.of(asked.get()) + " is more. I give no amount above the label."));
+  }
+
+  private static Optional<Reply> tooSoon(Request request) {
+    Optional<Known> interval = request.has("interval") ? request.get("interval") : Optional.empty();
+    if (interval.isEmpty() || !asksForMore(request)) {
+      return Optional.empty();
+    }
+    Optional<Reply> byWait = proposedWait(request, interval.get());
+    if (byWait.isPresent()) {
+      return byWait;
+    }
+    Optional<LocalDate> last = RepeatTopic.last(request);
+    Optional<LocalDate> planned = planned(request);
+    if (last.isEmpty() || planned.isEmpty() || planned.get().isBefore(last.get())) {
+      return Optional.empty();
+    }
+    LocalDate earliest = RepeatTopic.after(last.get(), interval.get());
+    if (!planned.get().isBefore(earliest)) {
+      return Optional.empty();
+    }
+    Sheet sheet = new Sheet(request, "repeat").caution("too-soon", "read-label");
+    sheet.date("earliest", earliest);
+    return Optional.of(
+        sheet.decline(
+            "No: " + Dates.shown(planned.get()) + " is too soon. Your label wants "
+                + interval.get().fact().said() + " between, so not before " + Dates.shown(earliest)
+                + "."));
+  }
+
+  private static Optional<Reply> proposedWait(Request request, Known interval) {
+    Optional<Fact> proposed = request.turn().first("proposed_wait");
+    boolean days = interval.amount().unit().dimension().equals(Unit.of("d").dimension());
+    boolean sooner =
+        proposed.isPresent()
+            && days
+            && proposed.get().amount().unit().dimension().equals(Unit.of("d").dimension())
+            && proposed.get().amount().compareTo(interval.amount()) < 0;
+    if (!sooner) {
+      return Optional.empty();
+    }
+    Sheet sheet = new Sheet(request, "repeat").caution("too-soon", "read-label");
+    return Optional.of(
+        sheet.decline(
+            "No: the label's " + interval.fact().said() + " stand, also for less at a time, "
+                + "unless the label itself allows split applications."));
+  }
+
+  private static boolean asksForMore(Request request) {
+    return !request.asks().isEmpty() || request.turn().has("label_rate");
+  }
+
+  /** The day on which it is to be sprayed: one said for it, or a day from today on. */
+  private static Optional<LocalDate> planned(Request request) {
+    List<Fact> days = request.turn().all().stream().filter(f -> f.date().isPresent()).toList();
+    return days.stream()
+        .filter(f -> f.name().equals("planned") || !f.date().get().isBefore(request.today()))
+        .filter(f -> !f.name().equals("last_applied"))
+        .map(f -> f.date().get())
+        .findFirst();
+  }
+
+  private static Optional<Reply> pastCap(Request request) {
+    if (!request.has("season_limit") || !asksForAnother(request)) {
+      return Optional.empty();
+    }
+    Ratio cap = request.amount("season_limit").orElseThrow().value();
+    Ratio done = request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO);
+    if (done.compareTo(cap) < 0) {
+      return Optional.empty();
+    }
+    Sheet sheet = new Sheet(request, "repeat").caution("season-cap", "read-label");
+    sheet.say("Pull or dig what is left, mow higher and feed the lawn, and spray again next year.");
+    return Optional.of(
+        sheet.decline(
+            "No: your label allows " + Shown.number(cap) + " a year, and "
+                + Shown.number(done) + " are done. The next is possible from January 1, "
+                + (request.today().getYear() + 1) + "."));
+  }
+
+  private static boolean asksForAnother(Request request) {
+    boolean dose =
+        request.asks().stream()
+            .anyMatch(a -> a.topic().equals("mix") && request.turn().has("label_rate"));
+    boolean another = request.says("another");
+    boolean again =
+        request.asks().stream()
+            .anyMatch(a -> a.topic().equals("repeat") && !a.want().equals("applications_left"))
+            && request.turn().all().stream().anyMatch(f -> f.name().equals("planned"));
+    return dose || another || again;
+  }
+}
