@@ -40,16 +40,32 @@ final class Chooser {
   List<String> topics() {
     Set<String> topics = new LinkedHashSet<>();
     String sum = sum();
-    if (!sum.isEmpty()) {
+    List<String> advice = advice();
+    boolean wordsOnly = !advice.isEmpty() && !hasDoseFacts() && DOSES.contains(sum);
+    if (!sum.isEmpty() && !wordsOnly) {
       topics.add(sum);
     }
-    for (Ask ask : turn.asks()) {
-      if (!SUMS.contains(ask.topic())) {
-        topics.add(ask.topic());
-      }
-    }
+    int most = topics.isEmpty() ? 2 : 3;
+    advice.stream().limit(most).forEach(topics::add);
     return List.copyOf(topics);
   }
+
+  /** The topics that are asked in words, loudest first. */
+  private List<String> advice() {
+    return turn.asks().stream()
+        .filter(a -> !SUMS.contains(a.topic()))
+        .map(Ask::topic)
+        .distinct()
+        .toList();
+  }
+
+  private boolean hasDoseFacts() {
+    return any("label_rate", "strength", "area", "shape", "tank", "spray_volume", "container",
+        "adjuvant_rate", "tank_part", "lawn_part", "price", "analysis", "nitrogen_target");
+  }
+
+  private static final Set<String> DOSES =
+      Set.of("mix", "strength", "coverage", "convert", "spread", "feed", "buy", "calibrate");
 
   private boolean has(String name) {
     return turn.has(name);
