@@ -1,0 +1,43 @@
+package plainsward.terminal;
+
+import java.nio.charset.Charset;
+import java.nio.charset.IllegalCharsetNameException;
+import java.nio.charset.StandardCharsets;
+import java.nio.charset.UnsupportedCharsetException;
+
+/** What the Java runtime can tell of the terminal without opening it. */
+final class Console {
+  private static final int CONSOLE_MAY_BE_NO_TERMINAL = 22;
+
+  private Console() {}
+
+  /** Whether standard input and output both are a terminal. */
+  static boolean isTerminal() {
+    java.io.Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    return Runtime.version().feature() < CONSOLE_MAY_BE_NO_TERMINAL || saysTerminal(console);
+  }
+
+  /** From Java 22 on there always is a console, which has to be asked. */
+  private static boolean saysTerminal(java.io.Console console) {
+    try {
+      Object answer = java.io.Console.class.getMethod("isTerminal").invoke(console);
+      return Boolean.TRUE.equals(answer);
+    } catch (ReflectiveOperationException notToBeAsked) {
+      return false;
+    }
+  }
+
+  /** The terminal's character set as the runtime took it from the locale. */
+  static Charset charset() {
+    String name =
+        System.getProperty("stdout.encoding", System.getProperty("sun.jnu.encoding", "UTF-8"));
+    try {
+      return Charset.forName(name);
+    } catch (IllegalCharsetNameException | UnsupportedCharsetException unknown) {
+      return StandardCharsets.US_ASCII;
+    }
+  }
+}

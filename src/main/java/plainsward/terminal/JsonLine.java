@@ -1,0 +1,63 @@
+package plainsward.terminal;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import plainsward.reply.Reply;
+
+/** Objects of JSON on one line each, without the line's end. */
+final class JsonLine {
+  private JsonLine() {}
+
+  /** What is written into a line. */
+  interface Content {
+    /** Writes it. */
+    void write(JsonGenerator json) throws IOException;
+  }
+
+  /** The line that this content makes. */
+  static String of(Content content) {
+    StringWriter line = new StringWriter();
+    try (JsonGenerator json = ReplyJson.FACTORY.createGenerator(line)) {
+      content.write(json);
+    } catch (IOException fault) {
+      throw new UncheckedIOException("JSON can't be written", fault);
+    }
+    return withoutHalfPairs(line.toString());
+  }
+
+  /** One reply. */
+  static String of(Reply reply, boolean brief) {
+    return of(json -> new ReplyJson(json).write(reply, PlainText.of(reply, brief)));
+  }
+
+  /** What stands in place of replies where a line can't be answered. */
+  static String error(String sentence, long lineNumber) {
+    return of(
+        json -> {
+          json.writeStartObject();
+          json.writeStringField("error", CleanText.line(sentence));
+          json.writeNumberField("line", lineNumber);
+          json.writeEndObject();
+        });
+  }
+
+  /** Half a surrogate pair, which an id may hold, can only be written as an escape. */
+  private static String withoutHalfPairs(String line) {
+    if (line.chars().noneMatch(c -> Character.isSurrogate((char) c))) {
+      return line;
+    }
+    StringBuilder whole = new StringBuilder(line.length() + 16);
+    line.codePoints()
+        .forEach(
+            c -> {
+              if (Character.getType(c) == Character.SURROGATE) {
+                whole.append("\\u").append(Integer.toHexString(c));
+              } else {
+                whole.appendCodePoint(c);
+              }
+            });
+    return whole.toString();
+  }
+}

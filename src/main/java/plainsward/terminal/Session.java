@@ -1,0 +1,103 @@
+package plainsward.terminal;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import plainsward.reply.Reply;
+
+/** One run of the program, as it was chosen. */
+final class Session {
+  private static final int MOST_WORKERS = 4;
+
+  private final Choices choices;
+  private final Surroundings around;
+  private final InputStream in;
+  private final PrintStream stream;
+  private final Out out;
+  private final Out messages;
+  private final Desk desk;
+
+  Session(Choices choices, Surroundings around, InputStream in, PrintStream stream, Out messages) {
+    this.choices = choices;
+    this.around = around;
+    this.in = in;
+    this.stream = stream;
+    this.out = new Out(stream);
+    this.messages = messages;
+    this.desk = new Desk(choices, around);
+  }
+
+  /**
+   * Does it.
+   *
+   * @return the exit status
+   * @throws Unreadable where a file or folder that was named can't be read
+   */
+  int run() throws Unreadable {
+    if (choices.notes().isPresent() && !Files.isDirectory(choices.notes().get())) {
+      throw new Unreadable("There is no folder " + choices.notes().get() + " of notes.");
+    }
+    return switch (choices.way()) {
+      case HELP -> told(HelpText.usage());
+      case VERSION -> told(HelpText.version());
+      case QUESTION -> told(look(desk.open().answer(choices.question())));
+      case BATCH -> batch();
+      case CONVERSATION -> conversation();
+    };
+  }
+
+  private int told(String text) {
+    out.line(text);
+    out.flush();
+    return out.isClosed() ? Main.FAULT : Main.GOOD;
+  }
+
+  private String look(Reply reply) {
+    return choices.json()
+        ? JsonLine.of(reply, choices.brief())
+        : PlainText.of(reply, choices.brief());
+  }
+
+  private int conversation() throws Unreadable {
+    try {
+      PipedTalk talk = new PipedTalk(desk.open(), out, this::look, choices.json() ? "" : "\n");
+      return status(talk.run(in));
+    } catch (IOException broken) {
+      throw new Unreadable("The input can't be read to its end.");
+    }
+  }
+
+  private int batch() throws Unreadable {
+    Optional<String> file = choices.batchFile();
+    if (file.isEmpty()) {
+      return batch(in, "The input");
+    }
+    try (InputStream lines = Files.newInputStream(Path.of(file.get()))) {
+      return batch(lines, "The file " + file.get());
+    } catch (IOException | InvalidPathException missing) {
+      throw new Unreadable("The file " + file.get() + " can't be opened.");
+    }
+  }
+
+  private int batch(InputStream lines, String name) throws Unreadable {
+    try {
+      return status(new Batch(desk, out, choices.brief(), workers()).run(lines));
+    } catch (IOException broken) {
+      throw new Unreadable(name + " can't be read to its end.");
+    }
+  }
+
+  /** Lines that write to the same folder are answered one after the other, so that order counts. */
+  private int workers() {
+    int processors = Runtime.getRuntime().availableProcessors();
+    return choices.home().isPresent() ? 1 : Math.max(1, Math.min(MOST_WORKERS, processors));
+  }
+
+  private static int status(boolean good) {
+    return good ? Main.GOOD : Main.FAULT;
+  }
+}
