@@ -41,7 +41,8 @@ final class Chooser {
     Set<String> topics = new LinkedHashSet<>();
     String sum = sum();
     List<String> advice = advice();
-    boolean wordsOnly = !advice.isEmpty() && !hasDoseFacts() && DOSES.contains(sum);
+    boolean wordsOnly =
+        !advice.isEmpty() && !hasDoseFacts() && DOSES.contains(sum) && !asksKnownDose();
     if (!sum.isEmpty() && !wordsOnly) {
       topics.add(sum);
     }
@@ -59,10 +60,26 @@ final class Chooser {
         .toList();
   }
 
-  private boolean hasDoseFacts() {
-    return any("label_rate", "strength", "area", "shape", "tank", "spray_volume", "container",
-        "adjuvant_rate", "tank_part", "lawn_part", "price", "analysis", "nitrogen_target");
+  /** Whether a figure of a dose that is known is asked for: "and how much water in each?". */
+  private boolean asksKnownDose() {
+    boolean known = memory.has("label_rate") || memory.has("strength");
+    return known
+        && turn.asks().stream().anyMatch(a -> a.topic().equals("mix") && !a.want().isEmpty());
   }
+
+  private boolean hasDoseFacts() {
+    return turn.all().stream()
+        .anyMatch(
+            f ->
+                (f.value().isPresent() || !f.sides().isEmpty())
+                    && !BESIDE_DOSES.contains(f.name()));
+  }
+
+  /** Amounts that go with words: weather, waits, distances. */
+  private static final Set<String> BESIDE_DOSES =
+      Set.of("wind", "temperature", "humidity", "rain_gap", "time", "elapsed", "interval",
+          "times", "setback", "height", "rainfall", "label_limit", "number", "length",
+          "soil_temperature", "speed", "proposed_wait", "season_limit", "applied_count");
 
   private static final Set<String> DOSES =
       Set.of("mix", "strength", "coverage", "convert", "spread", "feed", "buy", "calibrate");
@@ -109,7 +126,8 @@ final class Chooser {
           : "spread";
     }
     boolean dose = any("label_rate") && any("area", "shape") && !any("container", "product_amount");
-    if (turn.asks("coverage") && isCoverage() && !dose) {
+    boolean partOfLawn = has("lawn_part") && any("label_rate", "strength");
+    if (turn.asks("coverage") && isCoverage() && !dose && !partOfLawn) {
       return "coverage";
     }
     return dose();
@@ -132,7 +150,7 @@ final class Chooser {
     if (has("shape") && !amounts && !rateKnown && !wantsProduct()) {
       return "measure";
     }
-    if (has("lawn_part") && rateKnown || rateKnown && any("tank", "spray_volume", "tank_part")) {
+    if (has("lawn_part") && (rateKnown || amounts) || rateKnown && any("tank", "spray_volume", "tank_part")) {
       return "mix";
     }
     if (turn.asks("mix") || turn.asks("strength")) {

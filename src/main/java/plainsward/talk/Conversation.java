@@ -106,6 +106,10 @@ public final class Conversation {
     }
     List<String> topics = new Chooser(heard, memory).topics();
     List<Ask> asks = facts.asks();
+    if (isRedo(heard)) {
+      topics = last.topics();
+      asks = last.asks();
+    }
     if (topics.isEmpty() && pending.isOpen() && !tied.isEmpty()) {
       topics = pending.topics();
       asks = pending.asks();
@@ -124,6 +128,20 @@ public final class Conversation {
     return memory.latest("label_rate").or(() -> memory.latest("strength"))
         .filter(told -> !told.fact().owner().isEmpty() || told.fact().doubts().contains("most"))
         .map(told -> told.fact().high().orElse(told.fact().amount()));
+  }
+
+  /** "what's that in ml", "and the white jug?": the last request with the one thing changed. */
+  private boolean isRedo(Facts facts) {
+    boolean sum = lastReply.map(r -> !r.figures().isEmpty() || !r.needs().isEmpty()).orElse(false);
+    if (!sum || last.topics().isEmpty() || facts.tokens().size() > 9) {
+      return false;
+    }
+    boolean values =
+        facts.all().stream().anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty());
+    boolean unit = facts.has("wanted") && !values;
+    boolean named = !values && (!facts.lawns().isEmpty() || !facts.labels().isEmpty())
+        && (facts.says("follow-up") || facts.says("same") || facts.says("both"));
+    return unit || named;
   }
 
   private boolean isFollowUp(Facts facts) {
@@ -181,10 +199,11 @@ public final class Conversation {
   }
 
   private Map<String, List<Known>> known(Facts facts) {
-    Map<String, List<Known>> known = new LinkedHashMap<>(logged());
+    Map<String, List<Known>> known = new LinkedHashMap<>();
     for (String name : memory.names()) {
       known.put(name, memory.all(name).stream().map(this::known).toList());
     }
+    known.putAll(logged());
     for (Fact fact : facts.all()) {
       if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
         known.computeIfAbsent(fact.name(), k -> new ArrayList<>());

@@ -20,7 +20,6 @@ final class Listener {
           "elapsed",
           "listed_volume",
           "tank_part",
-          "lawn_part",
           "in_hand");
 
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");

@@ -20,6 +20,8 @@ final class Logger {
   private static final Set<String> NOT_A_SPRAYING =
       Set.of("catch_volume", "in_hand", "test_area", "nozzle_flow", "walk_time", "weed", "wanted");
 
+  private static final int WEAK = 6;
+
   private final Memory memory;
   private final LocalDate today;
 
@@ -50,7 +52,8 @@ final class Logger {
     boolean told = turn.says("log") && (day.isPresent() || !turn.labels().isEmpty());
     boolean other = facts.stream().anyMatch(f -> NOT_A_SPRAYING.contains(f.name()));
     boolean label = facts.stream().anyMatch(f -> f.name().equals("interval"));
-    return told && !other && !label && turn.asks().isEmpty();
+    boolean asked = turn.asks().stream().anyMatch(a -> a.weight() > WEAK);
+    return told && !other && !label && !asked;
   }
 
   private Optional<LocalDate> day(Facts turn, List<Fact> facts) {

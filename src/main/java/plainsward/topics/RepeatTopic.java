@@ -21,7 +21,8 @@ public final class RepeatTopic implements Topic {
   @Override
   public Reply reply(Request request) {
     Sheet sheet = new Sheet(request, "repeat");
-    if (request.wants("applications_left") || request.has("applied_count") && request.has("season_limit")) {
+    boolean counts = request.has("applied_count") && request.has("season_limit");
+    if (request.wants("applications_left") || counts && !request.has("interval")) {
       return left(request, sheet);
     }
     Optional<LocalDate> last = last(request);
