@@ -1,0 +1,2 @@
+/** What outlives a talk: labels, lawns, sprayers and the log, in files that survive anything. */
+package plainsward.records;
