@@ -57,7 +57,7 @@ public final class Shown {
 
   private static String written(Quantity quantity, RoundingMode mode) {
     String code = quantity.unit().code();
-    if (code.indexOf('/') > 0 && UnitWords.of(code).each().equals(code)) {
+    if (code.indexOf('/') > 0 && !UnitWords.isNamed(code)) {
       return written(new Quantity(quantity.value(), quantity.unit().above()), mode) + per(code);
     }
     Unit single = quantity.unit().single();

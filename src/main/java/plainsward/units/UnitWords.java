@@ -25,6 +25,11 @@ final class UnitWords {
     return words == null ? new UnitWords(code, code, code, false) : words;
   }
 
+  /** Whether this very code has words of its own, as {@code km/h} has. */
+  static boolean isNamed(String code) {
+    return ALL.containsKey(code);
+  }
+
   /** The word after a number. */
   String after(boolean single) {
     return single ? one : many;
