@@ -51,10 +51,18 @@ final class Assembler {
       reshape(all, form);
     }
     offsets(all);
+    all.removeIf(this::isDenied);
     onlyPieceIsLawn(all);
     replacedByBut(all);
     oldRates(all);
     return all;
+  }
+
+  /** "I don't have an acre" gives no area. */
+  private boolean isDenied(Fact fact) {
+    return fact.name().equals("area")
+        && passage.before(fact.at(), 3, Set.of("dont", "not", "havent", "isnt", "never"))
+        && passage.before(fact.at(), 3, Set.of("have", "own", "got", "an", "do", "dont"));
   }
 
   /** "round bed 28 ft across" alone is no piece to leave out. */

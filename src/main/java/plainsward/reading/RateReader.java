@@ -28,6 +28,8 @@ final class RateReader {
           "make",
           "did",
           "covered");
+  private static final Set<String> LABEL =
+      Set.of("label", "says", "directions", "gives", "reads", "bottle", "instructions", "leaflet");
   private static final Set<String> MAKES = Set.of("makes", "make");
   private static final Set<String> BETWEEN =
       Set.of(
@@ -67,8 +69,26 @@ final class RateReader {
     if (first.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Below> second = below(top, first.get().to(), false).filter(b -> apart(first.get(), b));
+    Optional<Below> second =
+        below(top, first.get().to(), false)
+            .filter(b -> apart(first.get(), b))
+            .filter(b -> b.firm() || !first.get().said().is(Dimension.AREA) || isCarrier(i, b));
     return Optional.of(rate(i, top, first.get(), second));
+  }
+
+  /** "per 100 m2 in 10 litres of water" is the label's water; "in my 2 gal" is somebody's tank. */
+  private boolean isCarrier(int from, Below water) {
+    if (word(water.to()).equals("water")
+        || word(water.to()).equals("of") && word(water.to() + 1).equals("water")) {
+      return true;
+    }
+    boolean somebodys =
+        Set.of("my", "the", "our", "her", "his").contains(word(water.said().from() - 1));
+    boolean label = false;
+    for (int i = Math.max(0, from - 8); i < from; i++) {
+      label |= LABEL.contains(word(i));
+    }
+    return label && !somebodys && !word(water.said().from()).equals("a");
   }
 
   private static boolean apart(Below first, Below second) {

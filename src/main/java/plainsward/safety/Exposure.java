@@ -98,13 +98,19 @@ public final class Exposure {
       reply.caution(Cautions.of("poison-help"));
       reply.say(ABROAD);
     }
-    return reply.suggest("When that is done: what was sprayed, and what does its label say?").build();
+    return reply
+        .suggest("When that is done: what was sprayed, and what does its label say?")
+        .build();
   }
 
   /** Whether a person is exposed besides the animal; an animal's own symptoms do not tell. */
   private static boolean personBeside(Set<String> signs) {
     return signs.stream()
-        .anyMatch(s -> !s.equals("animal") && !s.equals("spill") && !SYMPTOMS.contains(s)
-            && !s.equals("swallowed"));
+        .anyMatch(
+            s ->
+                !s.equals("animal")
+                    && !s.equals("spill")
+                    && !SYMPTOMS.contains(s)
+                    && !s.equals("swallowed"));
   }
 }

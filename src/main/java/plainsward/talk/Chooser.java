@@ -77,9 +77,26 @@ final class Chooser {
 
   /** Amounts that go with words: weather, waits, distances. */
   private static final Set<String> BESIDE_DOSES =
-      Set.of("wind", "temperature", "humidity", "rain_gap", "time", "elapsed", "interval",
-          "times", "setback", "height", "rainfall", "label_limit", "number", "length",
-          "soil_temperature", "speed", "proposed_wait", "season_limit", "applied_count");
+      Set.of(
+          "wind",
+          "temperature",
+          "humidity",
+          "rain_gap",
+          "time",
+          "elapsed",
+          "interval",
+          "times",
+          "setback",
+          "height",
+          "rainfall",
+          "label_limit",
+          "number",
+          "length",
+          "soil_temperature",
+          "speed",
+          "proposed_wait",
+          "season_limit",
+          "applied_count");
 
   private static final Set<String> DOSES =
       Set.of("mix", "strength", "coverage", "convert", "spread", "feed", "buy", "calibrate");
@@ -150,7 +167,8 @@ final class Chooser {
     if (has("shape") && !amounts && !rateKnown && !wantsProduct()) {
       return "measure";
     }
-    if (has("lawn_part") && (rateKnown || amounts) || rateKnown && any("tank", "spray_volume", "tank_part")) {
+    if (has("lawn_part") && (rateKnown || amounts)
+        || rateKnown && any("tank", "spray_volume", "tank_part")) {
       return "mix";
     }
     if (turn.asks("mix") || turn.asks("strength")) {
@@ -243,7 +261,8 @@ final class Chooser {
     boolean pair = wanted.size() >= 2 && turn.asks("convert");
     return amounts >= 1
             && amounts <= 2
-            && (alike && !turn.asks("measure") || turn.asks("convert") && (alike || wanted.isEmpty()))
+            && (alike && !turn.asks("measure")
+                || turn.asks("convert") && (alike || wanted.isEmpty()))
         || numbers
         || pair;
   }

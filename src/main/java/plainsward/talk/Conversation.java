@@ -22,6 +22,7 @@ import plainsward.topics.Limits;
 import plainsward.topics.Request;
 import plainsward.topics.Topic;
 import plainsward.topics.Topics;
+import plainsward.units.DimensionMismatch;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 
@@ -67,8 +68,11 @@ public final class Conversation {
   private Optional<Reply> housekeeping(Facts facts) {
     if (facts.says("new-caller") || facts.says("start-over")) {
       forgetAll();
-      boolean more = facts.all().stream().anyMatch(f -> f.value().isPresent()) || !facts.asks().isEmpty();
-      return more ? Optional.empty() : Optional.of(Replies.done("All forgotten. What is the question?"));
+      boolean more =
+          facts.all().stream().anyMatch(f -> f.value().isPresent()) || !facts.asks().isEmpty();
+      return more
+          ? Optional.empty()
+          : Optional.of(Replies.done("All forgotten. What is the question?"));
     }
     if (facts.says("undo") && facts.all().isEmpty() && !before.isEmpty()) {
       memory = before.pop();
@@ -97,10 +101,16 @@ public final class Conversation {
     }
     Facts heard =
         new Facts(
-            facts.text(), facts.tokens(), tied, facts.asks(), facts.signs(), facts.lawns(),
+            facts.text(),
+            facts.tokens(),
+            tied,
+            facts.asks(),
+            facts.signs(),
+            facts.lawns(),
             facts.labels());
     Optional<Reply> limit =
-        Limits.check(new Request(heard, known(heard), facts.asks(), setting.units(), setting.today()), most);
+        Limits.check(
+            new Request(heard, known(heard), facts.asks(), setting.units(), setting.today()), most);
     if (limit.isPresent()) {
       return limit.get();
     }
@@ -125,7 +135,9 @@ public final class Conversation {
 
   /** The most that the label allows, as it was told in an earlier turn. */
   private Optional<Quantity> labelMost() {
-    return memory.latest("label_rate").or(() -> memory.latest("strength"))
+    return memory
+        .latest("label_rate")
+        .or(() -> memory.latest("strength"))
         .filter(told -> !told.fact().owner().isEmpty() || told.fact().doubts().contains("most"))
         .map(told -> told.fact().high().orElse(told.fact().amount()));
   }
@@ -139,13 +151,17 @@ public final class Conversation {
     boolean values =
         facts.all().stream().anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty());
     boolean unit = facts.has("wanted") && !values;
-    boolean named = !values && (!facts.lawns().isEmpty() || !facts.labels().isEmpty())
-        && (facts.says("follow-up") || facts.says("same") || facts.says("both"));
+    boolean named =
+        !values
+            && (!facts.lawns().isEmpty() || !facts.labels().isEmpty())
+            && (facts.says("follow-up") || facts.says("same") || facts.says("both"));
     return unit || named;
   }
 
   private boolean isFollowUp(Facts facts) {
-    return facts.all().stream().anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty() || f.name().equals("wanted"))
+    return facts.all().stream()
+            .anyMatch(
+                f -> f.value().isPresent() || !f.sides().isEmpty() || f.name().equals("wanted"))
         || !facts.lawns().isEmpty()
         || !facts.labels().isEmpty()
         || facts.says("same");
@@ -159,8 +175,7 @@ public final class Conversation {
   }
 
   private Reply answered(Facts facts, List<String> topics, List<Ask> asks) {
-    Request request =
-        new Request(facts, known(facts), asks, setting.units(), setting.today());
+    Request request = new Request(facts, known(facts), asks, setting.units(), setting.today());
     List<Reply> replies = new ArrayList<>();
     for (String code : topics) {
       Optional<Topic> topic = Topics.of(code);
@@ -180,6 +195,8 @@ public final class Conversation {
       return topic.reply(request);
     } catch (NotDosable senseless) {
       return Replies.senseless(topic.code(), senseless, request);
+    } catch (DimensionMismatch mixedUp) {
+      return Replies.mixedUp(topic.code(), request);
     }
   }
 
@@ -238,7 +255,8 @@ public final class Conversation {
   }
 
   private Known known(Memory.Told told) {
-    boolean label = !told.fact().owner().isEmpty() && told.fact().owner().equals(memory.chosenLabel());
+    boolean label =
+        !told.fact().owner().isEmpty() && told.fact().owner().equals(memory.chosenLabel());
     String from = told.turn() == turn ? "question" : label ? "label" : "earlier";
     return new Known(told.fact(), from);
   }

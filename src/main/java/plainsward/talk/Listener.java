@@ -13,14 +13,7 @@ import plainsward.reading.Facts;
 final class Listener {
   /** What belongs to its turn alone. */
   private static final Set<String> PASSING =
-      Set.of(
-          "wanted",
-          "number",
-          "other",
-          "elapsed",
-          "listed_volume",
-          "tank_part",
-          "in_hand");
+      Set.of("wanted", "number", "other", "elapsed", "listed_volume", "tank_part", "in_hand");
 
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
   private static final Set<String> LABEL =
@@ -96,7 +89,8 @@ final class Listener {
       }
     }
     owned.forEach((lawn, facts1) -> memory.lawn(lawn, facts1, turn));
-    boolean lawn = !ground.isEmpty() && ground.stream().anyMatch(f -> !f.name().startsWith("minus"));
+    boolean lawn =
+        !ground.isEmpty() && ground.stream().anyMatch(f -> !f.name().startsWith("minus"));
     if (lawn || !facts.lawns().isEmpty()) {
       memory.drop("lawn_part");
     }

@@ -38,7 +38,10 @@ final class Logger {
     }
     Optional<LocalDate> day = day(turn, facts);
     boolean changesDay =
-        turn.says("correction") && day.isPresent() && !memory.log().isEmpty() && turn.asks().isEmpty();
+        turn.says("correction")
+            && day.isPresent()
+            && !memory.log().isEmpty()
+            && turn.asks().isEmpty();
     if (changesDay) {
       SprayLog.Entry last = memory.log().removeLast().orElseThrow();
       return Optional.of(added(new SprayLog.Entry(day.get(), last.lawn(), last.label())));
@@ -58,17 +61,17 @@ final class Logger {
 
   private Optional<LocalDate> day(Facts turn, List<Fact> facts) {
     Optional<LocalDate> said =
-        facts.stream()
-            .flatMap(f -> f.date().stream())
-            .filter(d -> !d.isAfter(today))
-            .findFirst();
+        facts.stream().flatMap(f -> f.date().stream()).filter(d -> !d.isAfter(today)).findFirst();
     boolean now = turn.tokens().stream().anyMatch(t -> t.is("now") || t.is("just"));
     return said.isPresent() || !now ? said : Optional.of(today);
   }
 
   private Reply entered(Facts turn, List<Fact> facts, LocalDate first) {
     List<LocalDate> days = new ArrayList<>();
-    facts.stream().flatMap(f -> f.date().stream()).filter(d -> !d.isAfter(today)).forEach(days::add);
+    facts.stream()
+        .flatMap(f -> f.date().stream())
+        .filter(d -> !d.isAfter(today))
+        .forEach(days::add);
     if (days.isEmpty()) {
       days.add(first);
     }
@@ -96,9 +99,7 @@ final class Logger {
   }
 
   private Reply reply(SprayLog.Entry entry) {
-    return done("Logged: " + told(entry) + ".")
-        .suggest("When can I spray again?")
-        .build();
+    return done("Logged: " + told(entry) + ".").suggest("When can I spray again?").build();
   }
 
   private static String told(SprayLog.Entry entry) {

@@ -56,11 +56,28 @@ final class Replies {
     return reply.headline("Here is the sum: " + String.join("; ", last.working()) + ".").build();
   }
 
+  /** Things that can't be put together, such as a speed and a bottle. */
+  static Reply mixedUp(String topic, Request request) {
+    String said =
+        String.join(
+            ", ",
+            request.turn().all().stream()
+                .filter(f -> f.value().isPresent())
+                .map(Fact::said)
+                .toList());
+    return new ReplyBuilder(Kind.ASK)
+        .topic(topic)
+        .headline(
+            "I can't put these together: " + said + ". Say again what each of them is, please.")
+        .need("label_rate")
+        .understood(Known.understood(request.used()))
+        .build();
+  }
+
   /** A sum that makes no sense with what was given. */
   static Reply senseless(String topic, NotDosable fault, Request request) {
     String name = fault.name().replace('_', ' ');
-    String value =
-        request.amount(fault.name()).map(q -> " (" + Shown.of(q) + ")").orElse("");
+    String value = request.amount(fault.name()).map(q -> " (" + Shown.of(q) + ")").orElse("");
     return new ReplyBuilder(Kind.ASK)
         .topic(topic)
         .headline("The " + name + value + " " + fault.why().words() + ". What should it be?")

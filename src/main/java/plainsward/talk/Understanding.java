@@ -53,9 +53,31 @@ final class Understanding {
       case "times" -> fact.as(turn.says("past") ? "applied_count" : "season_limit");
       case "test_area" -> isCalibrating() ? fact : fact.as("area");
       case "spray_rate" -> correctedRate(fact);
+      case "label_rate" -> comparedRate(fact);
+      case "strength" -> sameAdjuvant(fact);
       case "length" -> pending.needs("shape") || pending.needs("distance") ? fact.as("side") : fact;
       default -> fact;
     };
+  }
+
+  /** "is 65 gal per acre the same as 1.5 per thousand": the bare one is gallons as well. */
+  private Fact comparedRate(Fact fact) {
+    boolean compared = turn.asks("convert") && turn.has("spray_rate") && fact.leavesOpen("unit");
+    Quantity rate = fact.amount();
+    return compared
+        ? fact.as("spray_rate")
+            .with(
+                new Quantity(rate.value(), gallon().per(rate.unit().below().orElseThrow())),
+                Optional.empty())
+        : fact;
+  }
+
+  /** "same for 0.5% in 4 gallons" after a wetting agent is the wetting agent again. */
+  private Fact sameAdjuvant(Fact fact) {
+    boolean again = turn.says("same") || turn.says("follow-up");
+    boolean onlyAdjuvant =
+        memory.has("adjuvant_rate") && !memory.has("strength") && !memory.has("label_rate");
+    return again && onlyAdjuvant ? fact.as("adjuvant_rate") : fact;
   }
 
   /** In a correction a rate in the unit of the label's rate is the label's again. */
@@ -63,7 +85,8 @@ final class Understanding {
     boolean label =
         turn.says("correction")
             && !memory.has("spray_rate")
-            && memory.latest("label_rate")
+            && memory
+                .latest("label_rate")
                 .map(t -> t.fact().amount().unit().equals(fact.amount().unit()))
                 .orElse(false);
     return label ? fact.as("label_rate") : fact;

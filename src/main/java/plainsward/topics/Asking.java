@@ -22,7 +22,8 @@ final class Asking {
           Map.entry(
               "analysis",
               "What are the three numbers on the bag, such as 24-0-11? The first is the nitrogen."),
-          Map.entry("nitrogen_target", "How much nitrogen per 1,000 sq ft do you want to lay down?"),
+          Map.entry(
+              "nitrogen_target", "How much nitrogen per 1,000 sq ft do you want to lay down?"),
           Map.entry("bag", "What does a bag weigh, or what area is it for?"),
           Map.entry(
               "interval",

@@ -23,8 +23,13 @@ final class Bags {
     Step bags = Working.of("bags", total).over(bag.get()).roundedUp(Units.ONE);
     sheet.steps(List.of(bags)).figure("bags", bags.result());
     sheet.figure("containers", bags.result());
-    return " That is " + Shown.number(bags.exact().value()) + " bags of " + Shown.of(bag.get())
-        + ": buy " + count(bags.result().value()) + ".";
+    return " That is "
+        + Shown.number(bags.exact().value())
+        + " bags of "
+        + Shown.of(bag.get())
+        + ": buy "
+        + count(bags.result().value())
+        + ".";
   }
 
   private static String count(Ratio bags) {

@@ -42,14 +42,18 @@ public final class BuyTopic implements Topic {
       sheet.caution("ounce-kind");
     }
     return sheet.answer(
-        "You need " + all + " for " + Shown.number(times)
+        "You need "
+            + all
+            + " for "
+            + Shown.number(times)
             + (times.equals(Ratio.ONE) ? " application." : " applications.")
             + containers(request, sheet, total.result()));
   }
 
   private static Ratio goes(Request request, Sheet sheet) {
     Optional<Quantity> said =
-        request.amount("applications")
+        request
+            .amount("applications")
             .or(() -> request.amount("times"))
             .or(() -> request.amount("season_limit"));
     if (said.isEmpty()) {
@@ -60,7 +64,8 @@ public final class BuyTopic implements Topic {
 
   private static String containers(Request request, Sheet sheet, Quantity total) {
     Optional<Quantity> size =
-        request.amount("container")
+        request
+            .amount("container")
             .or(() -> request.amount("bag"))
             .filter(c -> c.dimension().equals(total.dimension()));
     if (size.isEmpty()) {

@@ -95,7 +95,8 @@ public final class CalibrateTopic implements Topic {
       return request.amount("nozzle_flow");
     }
     boolean clock =
-        request.has("catch_volume") && request.has("catch_time")
+        request.has("catch_volume")
+            && request.has("catch_time")
             && (request.has("walk_speed") || request.has("walk_time"));
     if (!clock) {
       return Optional.empty();
@@ -114,8 +115,7 @@ public final class CalibrateTopic implements Topic {
     if (request.has("walk_time") && ground.isPresent()) {
       Quantity area = ground.get().area();
       Quantity time = request.amount("walk_time").orElseThrow();
-      return told(
-          request, sheet, Calibration.byClock(flow, time, area, unit(request, flow, area)));
+      return told(request, sheet, Calibration.byClock(flow, time, area, unit(request, flow, area)));
     }
     Optional<Quantity> speed = speed(request, sheet);
     Optional<Quantity> swath = request.amount("spacing").or(() -> request.amount("swath"));
@@ -140,7 +140,9 @@ public final class CalibrateTopic implements Topic {
       return request.amount("walk_speed");
     }
     Optional<Quantity> time =
-        request.amount("walk_time").or(() -> request.amount("time"))
+        request
+            .amount("walk_time")
+            .or(() -> request.amount("time"))
             .or(() -> request.amount("catch_time"));
     Optional<Quantity> distance = request.amount("distance");
     if (time.isEmpty() || distance.isEmpty()) {
@@ -160,7 +162,9 @@ public final class CalibrateTopic implements Topic {
     }
     Step flow =
         Calibration.flowFor(
-            request.amount("spray_rate").orElseThrow(), speed.get(), swath.get(),
+            request.amount("spray_rate").orElseThrow(),
+            speed.get(),
+            swath.get(),
             Unit.of("[gal_us]/min"));
     String shown = sheet.steps(List.of(flow)).figure("nozzle_flow", flow.result());
     return sheet.answer("Each tip must give " + shown + ".");
@@ -184,14 +188,15 @@ public final class CalibrateTopic implements Topic {
   private static Reply told(Request request, Sheet sheet, Step rate) {
     String shown = sheet.steps(List.of(rate)).figure("spray_rate", rate.result());
     StringBuilder line = new StringBuilder("You lay down " + shown + ".");
-    boolean tank = request.has("tank") && request.has("catch_volume")
-        || request.has("tank") && request.has("nozzle_flow");
+    boolean tank =
+        request.has("tank") && request.has("catch_volume")
+            || request.has("tank") && request.has("nozzle_flow");
     if (tank) {
-      Coverage full =
-          Coverage.ofSpray(request.amount("tank").orElseThrow(), rate.result());
+      Coverage full = Coverage.ofSpray(request.amount("tank").orElseThrow(), rate.result());
       sheet.steps(full.steps());
       line.append(" A full tank covers ")
-          .append(sheet.figure("area_per_fill", full.area())).append('.');
+          .append(sheet.figure("area_per_fill", full.area()))
+          .append('.');
       sheet.figure("area_covered", full.area());
     }
     sheet.say("Measure again when tip, pressure, pace or walker changes.");

@@ -27,6 +27,10 @@ public final class ConvertTopic implements Topic {
   public Reply reply(Request request) {
     Sheet sheet = new Sheet(request, "convert");
     List<Unit> wanted = request.turnWanted();
+    List<Fact> amounts = amounts(request);
+    if (wanted.isEmpty() && amounts.size() == 2 && alike(amounts)) {
+      return compared(sheet, amounts.get(0).amount(), amounts.get(1).amount());
+    }
     Optional<Fact> said = amount(request, wanted);
     if (said.isEmpty()) {
       return sheet.ask("What amount do you want converted, and into what?", "area");
@@ -44,8 +48,37 @@ public final class ConvertTopic implements Topic {
     return told(request, sheet, said.get(), amount, into.get());
   }
 
-  private static Reply told(
-      Request request, Sheet sheet, Fact said, Quantity amount, Unit into) {
+  private static List<Fact> amounts(Request request) {
+    return request.turn().all().stream()
+        .filter(f -> f.value().isPresent() && !NO_AMOUNT.contains(f.name()))
+        .toList();
+  }
+
+  private static boolean alike(List<Fact> two) {
+    return two.get(0).amount().dimension().equals(two.get(1).amount().dimension());
+  }
+
+  /** Whether two amounts are the same, and how far apart. */
+  private static Reply compared(Sheet sheet, Quantity first, Quantity second) {
+    Quantity converted = first.in(second.unit());
+    sheet.figure("converted", converted);
+    sheet.work(Shown.of(first) + " = " + Shown.of(converted));
+    Ratio apart = converted.ratioTo(second).minus(Ratio.ONE);
+    double percent = Math.abs(apart.toDouble()) * 100;
+    String verdict =
+        apart.signum() == 0 ? "Yes, the same" : percent < 3 ? "Yes, near enough" : "No";
+    return sheet.answer(
+        verdict
+            + ": "
+            + Shown.of(first)
+            + " is "
+            + Shown.of(converted)
+            + ", against "
+            + Shown.of(second)
+            + ".");
+  }
+
+  private static Reply told(Request request, Sheet sheet, Fact said, Quantity amount, Unit into) {
     Quantity converted = amount.in(into);
     sheet.figure("converted", converted);
     sheet.work(Shown.of(amount) + " = " + Shown.of(converted));
@@ -53,8 +86,7 @@ public final class ConvertTopic implements Topic {
     return sheet.answer(Shown.of(amount) + " is " + Shown.of(converted) + ".");
   }
 
-  private static void doubts(
-      Request request, Sheet sheet, Fact said, Quantity amount, Unit into) {
+  private static void doubts(Request request, Sheet sheet, Fact said, Quantity amount, Unit into) {
     if (said.leavesOpen("ounce") || into.equals(Units.FL_OZ)) {
       sheet.caution("ounce-kind");
       sheet.say("That is liquid measure; a dry product's ounces must be weighed.");
@@ -62,13 +94,15 @@ public final class ConvertTopic implements Topic {
     boolean gallon = amount.unit().code().startsWith("[gal") || into.code().startsWith("[gal");
     if (gallon && (request.units() != UnitSystem.US || said.leavesOpen("gallon"))) {
       sheet.caution("gallon-kind");
-      Unit twin =
-          amount.unit().equals(Units.GALLON) ? Units.IMPERIAL_GALLON : Units.GALLON;
+      Unit twin = amount.unit().equals(Units.GALLON) ? Units.IMPERIAL_GALLON : Units.GALLON;
       if (amount.unit().code().startsWith("[gal")) {
         String kind = twin.equals(Units.GALLON) ? "US" : "imperial";
         sheet.say(
-            "With " + kind + " gallons it would be "
-                + Shown.of(new Quantity(amount.value(), twin).in(into)) + ".");
+            "With "
+                + kind
+                + " gallons it would be "
+                + Shown.of(new Quantity(amount.value(), twin).in(into))
+                + ".");
       }
     }
   }
@@ -82,8 +116,8 @@ public final class ConvertTopic implements Topic {
                 f ->
                     wanted.isEmpty()
                         || wanted.stream()
-                            .anyMatch(u -> u.dimension().equals(f.amount().dimension())
-                                || isOunce(u, f)))
+                            .anyMatch(
+                                u -> u.dimension().equals(f.amount().dimension()) || isOunce(u, f)))
             .findFirst();
     if (said.isPresent()) {
       return said;

@@ -36,9 +36,7 @@ final class CostComparison {
       }
       rates.add(rate.get());
     }
-    return rates.size() < 2
-        ? sheet.ask(Asking.question("price"), "price")
-        : told(prices, rates);
+    return rates.size() < 2 ? sheet.ask(Asking.question("price"), "price") : told(prices, rates);
   }
 
   private Reply told(List<Fact> prices, List<Quantity> rates) {
@@ -90,8 +88,7 @@ final class CostComparison {
             .filter(f -> f != price)
             .map(Fact::amount)
             .filter(
-                q ->
-                    q.dimension().equals(Dimension.VOLUME) || q.dimension().equals(Dimension.MASS))
+                q -> q.dimension().equals(Dimension.VOLUME) || q.dimension().equals(Dimension.MASS))
             .findFirst();
     Optional<Quantity> laid =
         own.stream()
@@ -108,14 +105,10 @@ final class CostComparison {
                   .as(per));
     } else {
       Optional<Quantity> area =
-          own.stream()
-              .filter(f -> f.name().contains("area"))
-              .map(Fact::amount)
-              .findFirst();
+          own.stream().filter(f -> f.name().contains("area")).map(Fact::amount).findFirst();
       if (area.isPresent()) {
         step =
-            Optional.of(
-                Working.of("cost_rate_" + number, price.amount()).over(area.get()).as(per));
+            Optional.of(Working.of("cost_rate_" + number, price.amount()).over(area.get()).as(per));
       } else if (laid.isPresent()) {
         step =
             Optional.of(
@@ -125,8 +118,7 @@ final class CostComparison {
                     .as(per));
       }
     }
-    step.ifPresent(
-        s -> sheet.steps(List.of(s)).figure("cost_rate_" + number, s.result()));
+    step.ifPresent(s -> sheet.steps(List.of(s)).figure("cost_rate_" + number, s.result()));
     return step.map(Step::result);
   }
 }

@@ -39,21 +39,20 @@ public final class CostTopic implements Topic {
       return sheet.ask(Asking.question("label_rate"), "label_rate");
     }
     Unit per = perArea(request, price.get());
-    Step cost =
-        Working.of("cost_rate", price.get()).over(content.get()).times(rate.get()).as(per);
+    Step cost = Working.of("cost_rate", price.get()).over(content.get()).times(rate.get()).as(per);
     String each = sheet.steps(List.of(cost)).figure("cost_rate", cost.result());
     Optional<Quantity> ground = Ground.of(request);
     if (ground.isEmpty()) {
       return sheet.answer("That costs " + each + ".");
     }
-    Step total =
-        Working.of("cost_total", cost.result()).times(ground.get()).as(price.get().unit());
+    Step total = Working.of("cost_total", cost.result()).times(ground.get()).as(price.get().unit());
     String all = sheet.steps(List.of(total)).figure("cost_total", total.result());
     return sheet.answer("That costs " + all + " for the job, " + each + ".");
   }
 
   static Optional<Quantity> content(Request request) {
-    return request.amount("container")
+    return request
+        .amount("container")
         .or(() -> request.amount("bag"))
         .or(() -> request.amount("product_amount"))
         .or(() -> request.amount("volume"))
@@ -66,8 +65,7 @@ public final class CostTopic implements Topic {
       Quantity tank = request.amount("tank").orElseThrow();
       Coverage ground = Coverage.ofSpray(tank, Sprayer.rate(request, sheet));
       Quantity hand = request.amount("in_hand").orElseThrow();
-      Step rate =
-          Coverage.rateOf(hand, ground.area(), hand.unit().per(perUnit(ground.area())));
+      Step rate = Coverage.rateOf(hand, ground.area(), hand.unit().per(perUnit(ground.area())));
       List<Step> steps = new ArrayList<>(ground.steps());
       steps.add(rate);
       sheet.steps(steps);
@@ -80,11 +78,7 @@ public final class CostTopic implements Topic {
             () ->
                 LabelRate.of(request)
                     .filter(r -> !r.isPerArea())
-                    .map(
-                        r ->
-                            r.low()
-                                .times(
-                                    Sprayer.rate(request, sheet), perStrength(r.low()))));
+                    .map(r -> r.low().times(Sprayer.rate(request, sheet), perStrength(r.low()))));
   }
 
   private static Unit perStrength(Quantity strength) {

@@ -35,7 +35,8 @@ public final class CoverageTopic implements Topic {
     if (request.all("container").size() > 1) {
       return request.all("container").stream().map(Known::amount).reduce(Quantity::plus);
     }
-    return request.amount("container")
+    return request
+        .amount("container")
         .or(() -> request.amount("product_amount"))
         .or(() -> request.amount("bag"));
   }
@@ -45,7 +46,8 @@ public final class CoverageTopic implements Topic {
       Quantity part = request.amount("tank_part").orElseThrow();
       return request.amount("tank").map(t -> t.times(part.value()));
     }
-    return request.amount("left_in_tank")
+    return request
+        .amount("left_in_tank")
         .or(() -> request.amount("spray_volume"))
         .or(() -> request.amount("volume"))
         .or(() -> request.amount("tank"));
@@ -82,8 +84,7 @@ public final class CoverageTopic implements Topic {
       sheet.figure("area_per_fill", coverage.area());
     }
     sheet.steps(coverage.steps()).caution("read-label");
-    String enough =
-        Ground.of(request).map(ground -> verdict(ground, coverage.area())).orElse("");
+    String enough = Ground.of(request).map(ground -> verdict(ground, coverage.area())).orElse("");
     return sheet.answer("It goes " + area + ": " + what + "." + enough);
   }
 

@@ -48,15 +48,15 @@ public final class FeedTopic implements Topic {
                 q.dimension().equals(Dimension.MASS)
                     ? new Quantity(
                         q.value(),
-                        q.unit().per(
-                            q.unit().code().endsWith("g")
-                                ? Units.HUNDRED_SQUARE_METRES
-                                : Units.THOUSAND_SQUARE_FEET))
+                        q.unit()
+                            .per(
+                                q.unit().code().endsWith("g")
+                                    ? Units.HUNDRED_SQUARE_METRES
+                                    : Units.THOUSAND_SQUARE_FEET))
                     : q);
   }
 
-  private static Reply forTarget(
-      Request request, Sheet sheet, Quantity analysis, Quantity target) {
+  private static Reply forTarget(Request request, Sheet sheet, Quantity analysis, Quantity target) {
     Step rate = Working.of("product_rate", target).over(analysis).as(target.unit());
     sheet.steps(List.of(rate));
     String each = sheet.figure("product_rate", rate.result());
@@ -70,7 +70,8 @@ public final class FeedTopic implements Topic {
     Optional<Quantity> ground = Ground.of(request);
     if (ground.isEmpty()) {
       sheet.suggest("How much for my lawn? Tell me its size.");
-      return sheet.answer("Spread " + each + " of product for " + Shown.of(target) + " of nitrogen.");
+      return sheet.answer(
+          "Spread " + each + " of product for " + Shown.of(target) + " of nitrogen.");
     }
     sheet.steps(Ground.steps(request));
     Step total = total(rate.result(), ground.get());
@@ -89,8 +90,7 @@ public final class FeedTopic implements Topic {
   }
 
   private static void tooMuchAtOnce(Sheet sheet, Quantity target) {
-    boolean more =
-        target.in(Units.POUND_PER_THOUSAND).value().compareTo(MOST_AT_ONCE) > 0;
+    boolean more = target.in(Units.POUND_PER_THOUSAND).value().compareTo(MOST_AT_ONCE) > 0;
     if (more) {
       sheet.say(
           "More than about 1 lb of quick nitrogen per 1,000 sq ft at once can burn; split it, or "
@@ -123,7 +123,9 @@ public final class FeedTopic implements Topic {
     }
     Step nitrogen = Working.of("nitrogen_total", bag.get()).times(analysis).as(bag.get().unit());
     Step rate =
-        Working.of("nitrogen_rate", nitrogen.result()).over(ground.get()).as(Units.POUND_PER_THOUSAND);
+        Working.of("nitrogen_rate", nitrogen.result())
+            .over(ground.get())
+            .as(Units.POUND_PER_THOUSAND);
     sheet.steps(List.of(nitrogen, rate));
     String all = sheet.figure("nitrogen_total", nitrogen.result());
     String each = sheet.figure("nitrogen_rate", rate.result());
@@ -132,10 +134,14 @@ public final class FeedTopic implements Topic {
     String part = "";
     if (request.has("bag_area") && lawn.isPresent()) {
       Step share =
-          Working.of("product_total", bag.get()).times(lawn.get()).over(ground.get())
+          Working.of("product_total", bag.get())
+              .times(lawn.get())
+              .over(ground.get())
               .as(bag.get().unit());
-      part = " Your lawn takes " + sheet.steps(List.of(share)).figure("product_total", share.result())
-          + " of it; a whole bag there would be too much.";
+      part =
+          " Your lawn takes "
+              + sheet.steps(List.of(share)).figure("product_total", share.result())
+              + " of it; a whole bag there would be too much.";
     }
     return sheet.answer(
         "The bag holds " + all + " of nitrogen, " + each + " over its area." + part);

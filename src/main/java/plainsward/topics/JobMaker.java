@@ -67,6 +67,8 @@ final class JobMaker {
   }
 
   private boolean asksSpray() {
-    return request.wants("spray_total") || request.wants("fills") || request.wants("water_per_fill");
+    return request.wants("spray_total")
+        || request.wants("fills")
+        || request.wants("water_per_fill");
   }
 }

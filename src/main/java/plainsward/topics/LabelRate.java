@@ -55,10 +55,7 @@ record LabelRate(Quantity low, Optional<Quantity> high, boolean isPerArea) {
   static boolean isOunceTaken(Request request) {
     String role = request.has("label_rate") ? "label_rate" : "strength";
     return !isDry(request)
-        && request
-            .get(role)
-            .map(k -> k.leavesOpen("ounce") || k.leavesOpen("unit"))
-            .orElse(false)
+        && request.get(role).map(k -> k.leavesOpen("ounce") || k.leavesOpen("unit")).orElse(false)
         && request.get(role).map(k -> isOunces(k.amount())).orElse(false);
   }
 

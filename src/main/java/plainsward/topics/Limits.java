@@ -16,14 +16,15 @@ public final class Limits {
 
   /** The refusal, where what is asked breaks a limit that is known; else nothing. */
   public static Optional<Reply> check(Request request, Optional<Quantity> labelMost) {
-    return aboveLabel(request, labelMost)
-        .or(() -> tooSoon(request))
-        .or(() -> pastCap(request));
+    return aboveLabel(request, labelMost).or(() -> tooSoon(request)).or(() -> pastCap(request));
   }
 
   private static Optional<Reply> aboveLabel(Request request, Optional<Quantity> labelMost) {
     Optional<Quantity> asked =
-        request.turn().first("label_rate").or(() -> request.turn().first("strength"))
+        request
+            .turn()
+            .first("label_rate")
+            .or(() -> request.turn().first("strength"))
             .map(f -> f.high().orElse(f.amount()));
     boolean above =
         asked.isPresent()
@@ -39,8 +40,11 @@ public final class Limits {
             + "What helps instead: growing weeds, a dry calm day, and a second round after the interval.");
     return Optional.of(
         sheet.decline(
-            "No: your label's most is " + Shown.of(labelMost.get()) + ", and "
-                + Shown.of(asked.get()) + " is more. I give no amount above the label."));
+            "No: your label's most is "
+                + Shown.of(labelMost.get())
+                + ", and "
+                + Shown.of(asked.get())
+                + " is more. I give no amount above the label."));
   }
 
   private static Optional<Reply> tooSoon(Request request) {
@@ -65,8 +69,12 @@ public final class Limits {
     sheet.date("earliest", earliest);
     return Optional.of(
         sheet.decline(
-            "No: " + Dates.shown(planned.get()) + " is too soon. Your label wants "
-                + interval.get().fact().said() + " between, so not before " + Dates.shown(earliest)
+            "No: "
+                + Dates.shown(planned.get())
+                + " is too soon. Your label wants "
+                + interval.get().fact().said()
+                + " between, so not before "
+                + Dates.shown(earliest)
                 + "."));
   }
 
@@ -84,7 +92,9 @@ public final class Limits {
     Sheet sheet = new Sheet(request, "repeat").caution("too-soon", "read-label");
     return Optional.of(
         sheet.decline(
-            "No: the label's " + interval.fact().said() + " stand, also for less at a time, "
+            "No: the label's "
+                + interval.fact().said()
+                + " stand, also for less at a time, "
                 + "unless the label itself allows split applications."));
   }
 
@@ -115,9 +125,13 @@ public final class Limits {
     sheet.say("Pull or dig what is left, mow higher and feed the lawn, and spray again next year.");
     return Optional.of(
         sheet.decline(
-            "No: your label allows " + Shown.number(cap) + " a year, and "
-                + Shown.number(done) + " are done. The next is possible from January 1, "
-                + (request.today().getYear() + 1) + "."));
+            "No: your label allows "
+                + Shown.number(cap)
+                + " a year, and "
+                + Shown.number(done)
+                + " are done. The next is possible from January 1, "
+                + (request.today().getYear() + 1)
+                + "."));
   }
 
   private static boolean asksForAnother(Request request) {
@@ -127,7 +141,7 @@ public final class Limits {
     boolean another = request.says("another");
     boolean again =
         request.asks().stream()
-            .anyMatch(a -> a.topic().equals("repeat") && !a.want().equals("applications_left"))
+                .anyMatch(a -> a.topic().equals("repeat") && !a.want().equals("applications_left"))
             && request.turn().all().stream().anyMatch(f -> f.name().equals("planned"));
     return dose || another || again;
   }

@@ -50,10 +50,8 @@ public final class MeasureTopic implements Topic {
       Quantity first = request.all("side").get(0).amount();
       return Optional.of(LawnArea.rectangle(first, request.all("side").get(1).amount()));
     }
-    Optional<Quantity> length =
-        request.amount("distance").or(() -> request.amount("length"));
-    Optional<Quantity> width =
-        request.amount("swath").or(() -> request.amount("side"));
+    Optional<Quantity> length = request.amount("distance").or(() -> request.amount("length"));
+    Optional<Quantity> width = request.amount("swath").or(() -> request.amount("side"));
     return length.isPresent() && width.isPresent()
         ? Optional.of(LawnArea.rectangle(length.get(), width.get()))
         : Optional.empty();

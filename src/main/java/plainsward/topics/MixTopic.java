@@ -45,7 +45,8 @@ public final class MixTopic implements Topic {
 
   /** The lot is not the lawn. */
   private static void lot(Request request, Sheet sheet) {
-    boolean lot = request.turn().tokens().stream().anyMatch(t -> t.norm().matches("lot|lots|property|plot"));
+    boolean lot =
+        request.turn().tokens().stream().anyMatch(t -> t.norm().matches("lot|lots|property|plot"));
     if (lot && !request.says("both") && !Ground.hasMinus(request)) {
       sheet.say(
           "A lot is more than its lawn: take off the house, drive and beds, and ask again with "

@@ -33,7 +33,9 @@ final class MixWords {
     for (Map.Entry<String, Quantity> figure : mix.figures().entrySet()) {
       boolean product = figure.getKey().startsWith("product");
       Optional<Quantity> top =
-          product && high.isPresent() ? Optional.of(figure.getValue().times(end)) : Optional.empty();
+          product && high.isPresent()
+              ? Optional.of(figure.getValue().times(end))
+              : Optional.empty();
       sheet.range(figure.getKey(), figure.getValue(), top);
     }
   }
@@ -46,9 +48,7 @@ final class MixWords {
 
   private String amount(Quantity product) {
     Quantity low = sheet.fitted(product);
-    return high.isPresent()
-        ? Shown.range(low, low.times(highFactor()))
-        : Shown.notAbove(low);
+    return high.isPresent() ? Shown.range(low, low.times(highFactor())) : Shown.notAbove(low);
   }
 
   /** The number first. */
@@ -61,10 +61,16 @@ final class MixWords {
     mix.fills().ifPresent(fills -> line.append(loads(fills)));
     line.append('.');
     mix.adjuvant()
-        .ifPresent(a -> line.append(" Wetting agent: ").append(sheetAmount(a)).append(" in all")
-            .append(adjuvantEach()).append('.'));
+        .ifPresent(
+            a ->
+                line.append(" Wetting agent: ")
+                    .append(sheetAmount(a))
+                    .append(" in all")
+                    .append(adjuvantEach())
+                    .append('.'));
     if (high.isPresent()) {
-      line.append(" The label gives a range; the low end is for small, tender weeds or tender grass.");
+      line.append(
+          " The label gives a range; the low end is for small, tender weeds or tender grass.");
     }
     return line.toString();
   }
@@ -84,13 +90,23 @@ final class MixWords {
   private String withoutProduct() {
     StringBuilder line = new StringBuilder();
     mix.adjuvant()
-        .ifPresent(a -> line.append("Use ").append(sheetAmount(a))
-            .append(" of wetting agent in all").append(adjuvantEach()).append(". "));
-    mix.spray()
-        .ifPresent(s -> line.append("Mix ").append(Shown.of(s)).append(" of spray in all"));
+        .ifPresent(
+            a ->
+                line.append("Use ")
+                    .append(sheetAmount(a))
+                    .append(" of wetting agent in all")
+                    .append(adjuvantEach())
+                    .append(". "));
+    mix.spray().ifPresent(s -> line.append("Mix ").append(Shown.of(s)).append(" of spray in all"));
     mix.fills()
-        .ifPresent(f -> line.append(": ").append(count(f.count(), f.count() == 1 ? "load" : "loads"))
-            .append(f.endsInPart() && f.count() > 1 ? ", the last of " + Shown.of(f.last().volume()) : ""));
+        .ifPresent(
+            f ->
+                line.append(": ")
+                    .append(count(f.count(), f.count() == 1 ? "load" : "loads"))
+                    .append(
+                        f.endsInPart() && f.count() > 1
+                            ? ", the last of " + Shown.of(f.last().volume())
+                            : ""));
     return line.append('.').toString();
   }
 
@@ -104,12 +120,17 @@ final class MixWords {
     }
     String inEach = each.product().map(this::amount).orElse("");
     if (!fills.endsInPart()) {
-      return ": " + inEach + " in each of " + count(fills.count(), Shown.of(each.volume()) + " fills");
+      return ": "
+          + inEach
+          + " in each of "
+          + count(fills.count(), Shown.of(each.volume()) + " fills");
     }
     String full =
         fills.full() == 1
             ? inEach + " in the full " + Shown.of(each.volume())
-            : inEach + " in each of " + count(fills.full(), "full " + Shown.of(each.volume()) + " fills");
+            : inEach
+                + " in each of "
+                + count(fills.full(), "full " + Shown.of(each.volume()) + " fills");
     return ": " + full + ", then " + inLast + " in the last " + Shown.of(last.volume());
   }
 

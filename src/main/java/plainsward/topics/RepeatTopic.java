@@ -49,7 +49,8 @@ public final class RepeatTopic implements Topic {
 
   /** The day of the last application. */
   static Optional<LocalDate> last(Request request) {
-    List<Known> days = request.has("last_applied") ? request.all("last_applied") : request.all("day");
+    List<Known> days =
+        request.has("last_applied") ? request.all("last_applied") : request.all("day");
     return days.stream()
         .flatMap(k -> k.fact().date().stream())
         .filter(d -> !d.isAfter(request.today().plusYears(1)))
@@ -90,7 +91,10 @@ public final class RepeatTopic implements Topic {
 
   private static Ratio leftOver(Request request) {
     Ratio left =
-        request.amount("season_limit").orElseThrow().value()
+        request
+            .amount("season_limit")
+            .orElseThrow()
+            .value()
             .minus(request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO));
     return left.signum() < 0 ? Ratio.ZERO : left;
   }
@@ -109,7 +113,8 @@ public final class RepeatTopic implements Topic {
     return sheet.answer(
         left.signum() == 0
             ? "None left this year: the label's cap is reached."
-            : "You have " + (left.equals(Ratio.ONE) ? "one" : Shown.number(left))
+            : "You have "
+                + (left.equals(Ratio.ONE) ? "one" : Shown.number(left))
                 + " left this year, each at the label's interval.");
   }
 }

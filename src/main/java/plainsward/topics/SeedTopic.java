@@ -17,8 +17,10 @@ public final class SeedTopic implements Topic {
   public Reply reply(Request request) {
     Optional<LocalDate> sprayed = RepeatTopic.last(request);
     Optional<Known> wait = request.get("interval");
-    boolean seeding = request.turn().has("interval") || request.turn().has("last_applied")
-        || request.turn().has("day");
+    boolean seeding =
+        request.turn().has("interval")
+            || request.turn().has("last_applied")
+            || request.turn().has("day");
     if (sprayed.isEmpty() || wait.isEmpty() || !seeding) {
       return notes.reply(request);
     }
@@ -26,7 +28,10 @@ public final class SeedTopic implements Topic {
     LocalDate earliest = RepeatTopic.after(sprayed.get(), wait.get());
     sheet.date("earliest", earliest).caution("new-seed", "read-label");
     sheet.work(
-        Dates.shown(sprayed.get()) + " + " + wait.get().fact().said() + " = "
+        Dates.shown(sprayed.get())
+            + " + "
+            + wait.get().fact().said()
+            + " = "
             + Dates.shown(earliest));
     sheet.say("The label's own seeding wait decides; look for \"seeding\" or \"reseeding\" on it.");
     return sheet.answer("Seed from " + Dates.shown(earliest) + " on, by the wait that you gave.");

@@ -66,7 +66,9 @@ final class Sheet {
   private static boolean isTankful(Quantity value, Unit wanted) {
     boolean large = value.unit().factor().compareTo(Ratio.of(9, 10)) >= 0;
     boolean small = wanted.factor().compareTo(Ratio.of(9, 10)) < 0;
-    return value.dimension().equals(Dimension.VOLUME) && large && small
+    return value.dimension().equals(Dimension.VOLUME)
+        && large
+        && small
         && value.value().compareTo(Ratio.ONE) >= 0;
   }
 

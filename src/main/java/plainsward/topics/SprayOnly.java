@@ -37,7 +37,14 @@ final class SprayOnly {
     String last = sheet.figure("last_fill", tanks.last());
     String part = tanks.isLastFull() ? "" : ", the last of " + last;
     return sheet.answer(
-        "That is " + fills + (tanks.count() == 1 ? " load" : " loads") + part + ": " + all
-            + " of spray in " + Shown.of(request.amount("tank").orElseThrow()) + " tanks.");
+        "That is "
+            + fills
+            + (tanks.count() == 1 ? " load" : " loads")
+            + part
+            + ": "
+            + all
+            + " of spray in "
+            + Shown.of(request.amount("tank").orElseThrow())
+            + " tanks.");
   }
 }

@@ -8,8 +8,7 @@ import plainsward.units.Units;
 /** How much spray is laid down: what was said, or else openly assumed. */
 final class Sprayer {
   private static final Quantity US = Quantity.of(1, Units.GALLON_PER_THOUSAND);
-  private static final Quantity IMPERIAL =
-      Quantity.of(1, Unit.of("[gal_br]/(1000.[sft_i])"));
+  private static final Quantity IMPERIAL = Quantity.of(1, Unit.of("[gal_br]/(1000.[sft_i])"));
   private static final Quantity METRIC = Quantity.of(4, Units.LITRE_PER_HUNDRED);
   private static final String REASON =
       "usual for hand-held and backpack sprayers; measure yours with plain water";
@@ -31,7 +30,8 @@ final class Sprayer {
   }
 
   private static Quantity usual(Request request) {
-    String tank = request.has("tank") ? request.get("tank").orElseThrow().amount().unit().code() : "";
+    String tank =
+        request.has("tank") ? request.get("tank").orElseThrow().amount().unit().code() : "";
     if (tank.equals("L") || tank.isEmpty() && request.units() == UnitSystem.METRIC) {
       return METRIC;
     }

@@ -49,8 +49,7 @@ public final class SpreadTopic implements Topic {
     String all = sheet.steps(List.of(total)).figure("product_total", total.result());
     sheet.figure("product_rate", rate.get());
     sheet.caution("read-label");
-    return sheet.answer(
-        "Spread " + all + " in all." + Bags.told(request, sheet, total.result()));
+    return sheet.answer("Spread " + all + " in all." + Bags.told(request, sheet, total.result()));
   }
 
   private static Reply bagsByArea(Request request, Sheet sheet) {
@@ -64,8 +63,12 @@ public final class SpreadTopic implements Topic {
     sheet.figure("containers", bags.result());
     sheet.suggest("Is that the lot, or the grass alone?");
     return sheet.answer(
-        "You need " + Shown.number(bags.result().value()) + " bags: "
-            + Shown.number(bags.exact().value()) + " to be exact, for " + Shown.of(ground.get())
+        "You need "
+            + Shown.number(bags.result().value())
+            + " bags: "
+            + Shown.number(bags.exact().value())
+            + " to be exact, for "
+            + Shown.of(ground.get())
             + ".");
   }
 
@@ -77,9 +80,13 @@ public final class SpreadTopic implements Topic {
     sheet.steps(List.of(length));
     Quantity wanted = rate.times(Quantity.of(1000, Units.SQUARE_FOOT), Units.POUND);
     return sheet.answer(
-        "Walk " + Shown.of(length.result()) + " at a throw of " + Shown.of(width)
+        "Walk "
+            + Shown.of(length.result())
+            + " at a throw of "
+            + Shown.of(width)
             + ": that is 1,000 sq ft. Weigh what goes in and what is left: "
-            + Shown.of(wanted) + " should be gone.");
+            + Shown.of(wanted)
+            + " should be gone.");
   }
 
   private static Reply tested(Request request, Sheet sheet) {
@@ -104,7 +111,10 @@ public final class SpreadTopic implements Topic {
     }
     boolean over = times.signum() > 0;
     String percent = Shown.number(over ? times : times.negate());
-    return " That is " + percent + " % " + (over ? "too much: close" : "too little: open")
+    return " That is "
+        + percent
+        + " % "
+        + (over ? "too much: close" : "too little: open")
         + " the gate a little, keep the same pace, and test again.";
   }
 }

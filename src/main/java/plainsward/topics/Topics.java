@@ -26,8 +26,21 @@ public final class Topics {
             new SeedTopic());
     topics.forEach(topic -> ALL.put(topic.code(), topic));
     List.of(
-            "choose", "identify", "keep-off", "progress", "clean", "tank-mix", "leftover", "gear",
-            "rules", "timing", "lawn-care", "words", "label", "record", "exposure")
+            "choose",
+            "identify",
+            "keep-off",
+            "progress",
+            "clean",
+            "tank-mix",
+            "leftover",
+            "gear",
+            "rules",
+            "timing",
+            "lawn-care",
+            "words",
+            "label",
+            "record",
+            "exposure")
         .forEach(code -> ALL.putIfAbsent(code, new NoteTopic(code)));
     ALL.put("strength", ALL.get("mix"));
   }

@@ -42,13 +42,18 @@ final class Unusual {
     if (above || below) {
       sheet.caution("rate-unusual");
       sheet.say(
-          "That rate is " + Shown.of(said.in(USUAL.low.unit())) + "; a three-way usually has "
+          "That rate is "
+              + Shown.of(said.in(USUAL.low.unit()))
+              + "; a three-way usually has "
               + Shown.range(USUAL.low, USUAL.high)
               + ". Check on the label what it is per before you pour.");
     }
   }
 
   private static boolean isThreeWay(Request request) {
-    return request.get("product").map(k -> k.fact().word().orElse("").equals("three-way")).orElse(false);
+    return request
+        .get("product")
+        .map(k -> k.fact().word().orElse("").equals("three-way"))
+        .orElse(false);
   }
 }

@@ -59,17 +59,23 @@ public final class WeatherTopic implements Topic {
   }
 
   private static void wind(Request request, Sheet sheet, Verdict verdict) {
-    Optional<Quantity> wind = request.turn().has("wind") ? request.amount("wind") : request.amount("speed");
+    Optional<Quantity> wind =
+        request.turn().has("wind") ? request.amount("wind") : request.amount("speed");
     if (wind.isEmpty()) {
       return;
     }
     Quantity top = request.get("wind").flatMap(Known::high).orElse(wind.get());
     Quantity limit =
-        request.amount("label_limit").filter(q -> q.dimension().equals(top.dimension()))
+        request
+            .amount("label_limit")
+            .filter(q -> q.dimension().equals(top.dimension()))
             .orElse(MOST_WIND);
     String said = Shown.of(top);
     if (top.compareTo(limit) > 0) {
-      String whose = limit.equals(MOST_WIND) ? "about " + Shown.of(MOST_WIND) : "the label's " + Shown.of(limit);
+      String whose =
+          limit.equals(MOST_WIND)
+              ? "about " + Shown.of(MOST_WIND)
+              : "the label's " + Shown.of(limit);
       String line = "A wind of " + said + " is over " + whose + ": it carries the spray away.";
       if (top.compareTo(FAR_TOO_WINDY) >= 0 || !limit.equals(MOST_WIND)) {
         verdict.no(line);
@@ -83,7 +89,10 @@ public final class WeatherTopic implements Topic {
               + "a light, steady breeze.");
       sheet.caution("inversion");
     } else {
-      verdict.go("A wind of " + said + " is within 3 to 10 mph, if it is steady and blows away from tender plants.");
+      verdict.go(
+          "A wind of "
+              + said
+              + " is within 3 to 10 mph, if it is steady and blows away from tender plants.");
       sheet.caution("wind");
     }
   }
@@ -94,23 +103,36 @@ public final class WeatherTopic implements Topic {
       return;
     }
     Quantity limit =
-        request.amount("label_limit").filter(q -> q.dimension().equals(air.get().dimension()))
+        request
+            .amount("label_limit")
+            .filter(q -> q.dimension().equals(air.get().dimension()))
             .orElse(HOT);
     String said = Shown.of(air.get());
     if (air.get().compareTo(limit) > 0) {
       verdict.no(
-          "At " + said + " it is too hot: over " + Shown.of(limit)
+          "At "
+              + said
+              + " it is too hot: over "
+              + Shown.of(limit)
               + " broadleaf sprays turn to vapour and the grass is hurt. Wait for a cooler morning "
               + "or evening.");
       sheet.caution("heat");
     } else if (air.get().compareTo(WARM) > 0) {
-      verdict.go("At " + said + " it is warm: go early, and not if it climbs past " + Shown.of(limit) + ".");
+      verdict.go(
+          "At "
+              + said
+              + " it is warm: go early, and not if it climbs past "
+              + Shown.of(limit)
+              + ".");
       sheet.caution("heat");
     } else if (air.get().compareTo(FREEZING) < 0) {
       verdict.no("At " + said + " nothing grows: the weeds won't take it up.");
       sheet.caution("cold");
     } else if (air.get().compareTo(COLD) < 0) {
-      verdict.hold("At " + said + " weeds take it up slowly; most labels want it warmer, and weeds that grow.");
+      verdict.hold(
+          "At "
+              + said
+              + " weeds take it up slowly; most labels want it warmer, and weeds that grow.");
       sheet.caution("cold");
     } else {
       verdict.go("At " + said + " it is neither too hot nor too cold.");
@@ -140,7 +162,8 @@ public final class WeatherTopic implements Topic {
   }
 
   private static void rain(Request request, Sheet sheet, Verdict verdict) {
-    Optional<Quantity> gap = request.turn().has("rain_gap") ? request.amount("rain_gap") : Optional.empty();
+    Optional<Quantity> gap =
+        request.turn().has("rain_gap") ? request.amount("rain_gap") : Optional.empty();
     if (gap.isEmpty()) {
       return;
     }
@@ -150,7 +173,8 @@ public final class WeatherTopic implements Topic {
     if (free.isEmpty()) {
       boolean soon = gap.get().compareTo(Quantity.of(6, Units.HOUR)) < 0;
       String line =
-          "Rain is due in " + Shown.of(gap.get())
+          "Rain is due in "
+              + Shown.of(gap.get())
               + ". The label's rain-free hours decide: look for \"rainfast\" or \"do not apply if rain\".";
       if (soon) {
         verdict.hold(line);
@@ -159,7 +183,10 @@ public final class WeatherTopic implements Topic {
       }
     } else if (gap.get().compareTo(free.get()) < 0) {
       verdict.no(
-          "Rain in " + Shown.of(gap.get()) + " is sooner than the label's " + Shown.of(free.get())
+          "Rain in "
+              + Shown.of(gap.get())
+              + " is sooner than the label's "
+              + Shown.of(free.get())
               + ": it would wash off.");
     } else {
       verdict.go(
@@ -169,7 +196,8 @@ public final class WeatherTopic implements Topic {
 
   private static void words(Request request, Sheet sheet, Verdict verdict) {
     if (request.says("calm")) {
-      verdict.hold("Dead calm, above all near dusk or dawn, can be an inversion; wait for a light breeze.");
+      verdict.hold(
+          "Dead calm, above all near dusk or dawn, can be an inversion; wait for a light breeze.");
       sheet.caution("inversion");
     }
     if (request.says("windy")) {
@@ -177,11 +205,13 @@ public final class WeatherTopic implements Topic {
       sheet.caution("wind");
     }
     if (request.says("rain-soon")) {
-      verdict.hold("Only if the label's rain-free hours fit in before the rain; if in doubt, wait.");
+      verdict.hold(
+          "Only if the label's rain-free hours fit in before the rain; if in doubt, wait.");
       sheet.caution("rain");
     }
     if (request.says("dew")) {
-      verdict.hold("A spray wants a dry leaf: wait until the dew has dried. Granules that must stick to the leaf want it damp.");
+      verdict.hold(
+          "A spray wants a dry leaf: wait until the dew has dried. Granules that must stick to the leaf want it damp.");
       sheet.caution("wet-leaf");
     }
     if (request.says("frost")) {
@@ -189,11 +219,13 @@ public final class WeatherTopic implements Topic {
       sheet.caution("cold");
     }
     if (request.says("drought")) {
-      verdict.hold("Grass that wilts from drought is easily hurt and weeds take up little: water first, and wait.");
+      verdict.hold(
+          "Grass that wilts from drought is easily hurt and weeds take up little: water first, and wait.");
       sheet.caution("drought");
     }
     if (request.says("hot")) {
-      verdict.hold("In heat over about 85 °F broadleaf sprays turn to vapour and hurt the grass: wait until it is cooler.");
+      verdict.hold(
+          "In heat over about 85 °F broadleaf sprays turn to vapour and hurt the grass: wait until it is cooler.");
       sheet.caution("heat");
     }
   }
@@ -201,7 +233,8 @@ public final class WeatherTopic implements Topic {
   private static void nearby(Request request, Sheet sheet) {
     if (request.says("tender-near")) {
       sheet.caution("drift-plants", "food-plants");
-      sheet.say("Tomatoes, grapes, roses and beans close by are the first to be hurt by drift and vapour: keep well away, wind blowing from them to you.");
+      sheet.say(
+          "Tomatoes, grapes, roses and beans close by are the first to be hurt by drift and vapour: keep well away, wind blowing from them to you.");
     }
   }
 }
