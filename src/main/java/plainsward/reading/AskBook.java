@@ -39,12 +39,14 @@ final class AskBook {
   }
 
   /** What is asked, loudest first; of one topic the loudest phrase with a wanted figure counts. */
-  List<Ask> asks(List<Token> tokens) {
+  List<Ask> asks(String text, List<Token> tokens) {
     Map<String, Ask> loudest = new HashMap<>();
     for (PhraseBook.Found<Cue> found : asks.find(tokens)) {
       Cue cue = found.meaning();
-      Ask ask = new Ask(cue.topic, cue.want, cue.weight, found.from());
-      loudest.merge(cue.topic + "/" + cue.want, ask, (a, b) -> a.weight() >= b.weight() ? a : b);
+      String clause = Clauses.around(text, tokens, found.from());
+      Ask ask = new Ask(cue.topic, cue.want, cue.weight, found.from(), clause);
+      loudest.merge(
+          cue.topic + "/" + cue.want + "/" + clause, ask, (a, b) -> a.weight() >= b.weight() ? a : b);
     }
     List<Ask> sorted = new ArrayList<>(loudest.values());
     sorted.sort(

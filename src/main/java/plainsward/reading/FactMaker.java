@@ -169,7 +169,15 @@ final class FactMaker {
       return List.of(
           Fact.of("listed", new Quantity(number.low(), alike.low().unit()), said, number.from()));
     }
-    if (passage.role("bare", number.from(), number.to(), "").equals("tank")) {
+    String bareRole = passage.role("bare", number.from(), number.to(), "");
+    if (bareRole.equals("bag_area") && number.low().compareTo(LARGE) >= 0) {
+      return List.of(
+          Fact.of("bag_area", new Quantity(number.low(), ground()), said, number.from()));
+    }
+    if (bareRole.equals("label_rate") && number.low().compareTo(Ratio.of(100)) < 0) {
+      return List.of(perThousand(number, said));
+    }
+    if (bareRole.equals("tank")) {
       return List.of(
           Fact.of("tank", new Quantity(number.low(), tankUnit()), said, number.from())
               .doubting(List.of("gallon")));
@@ -195,6 +203,18 @@ final class FactMaker {
             number.from(),
             3,
             Set.of("lawn", "yard", "its", "customer", "neighbors", "just", "for"));
+  }
+
+  /** "rate .37": a label's bare rate, per 1,000 sq ft in fluid ounces, and marked as open. */
+  private Fact perThousand(Numeral number, String said) {
+    Unit unit =
+        passage.system() == UnitSystem.METRIC
+            ? Units.ML_PER_HUNDRED
+            : Units.FL_OZ_PER_THOUSAND;
+    Quantity low = new Quantity(number.low(), unit);
+    return Fact.of("label_rate", low, said, number.from())
+        .with(low, number.high().map(h -> new Quantity(h, unit)))
+        .doubting(List.of("unit", "per"));
   }
 
   private static boolean isYear(String said) {

@@ -148,7 +148,11 @@ final class RateFacts {
               || passage.word(rate.to()).equals("of")
                   && NITROGEN.contains(passage.word(rate.to() + 1))
               || passage.word(top.to()).equals("actual");
-      return nitrogen ? "nitrogen_target" : "label_rate";
+      boolean tested =
+          !rate.firm()
+              && passage.before(
+                  rate.from(), 4, Set.of("used", "threw", "dropped", "spread", "put", "caught"));
+      return nitrogen ? "nitrogen_target" : tested ? "spread_rate" : "label_rate";
     }
     if (top.doubt().equals("unit")) {
       return isSprayCue(top) ? "spray_rate" : "label_rate";

@@ -163,7 +163,7 @@ final class RateReader {
     }
     int k = i + 1;
     boolean article = word.equals("a") || word.equals("an");
-    while (BETWEEN.contains(word(k)) && k < i + 4) {
+    while (BETWEEN.contains(word(k)) && !isAcreLetter(k) && k < i + 4) {
       article |= word(k).equals("a") || word(k).equals("an");
       k++;
     }
@@ -175,6 +175,10 @@ final class RateReader {
     return ground(top, k, firm)
         .or(() -> ground ? Optional.empty() : volume(top, i + 1, needsNumber))
         .map(m -> new Below(m.to(), m, firm || (covers && !word.equals("do")), covers));
+  }
+
+  private boolean isAcreLetter(int k) {
+    return k < tokens.size() && tokens.get(k).said().equals("A");
   }
 
   /** A thousand, an acre, so many square feet or metres. */

@@ -44,7 +44,7 @@ public final class Reader {
         text,
         tokens,
         sorted,
-        book.asks(tokens),
+        book.asks(text, tokens),
         book.signs(tokens),
         saidAgain(tokens, known.lawns()),
         List.copyOf(labels));

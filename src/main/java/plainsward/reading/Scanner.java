@@ -68,8 +68,14 @@ final class Scanner {
   private Optional<Mention> bare(int i) {
     return numerals
         .at(i)
-        .filter(n -> tokens.get(i).isNumber() || !n.part() && tokens.size() < 8 || isSpelled(n))
+        .filter(n -> tokens.get(i).isNumber() || isAnswer(n) || isSpelled(n))
         .map(Mention.Bare::new);
+  }
+
+  /** A number word in a short turn may answer a question; "one" seldom counts anything. */
+  private boolean isAnswer(Numeral n) {
+    boolean one = tokens.get(n.from()).is("one") && tokens.size() > 2;
+    return !n.part() && tokens.size() < 8 && !one;
   }
 
   /** A number of several words ("seventy two hundred") is meant as one even in long text. */

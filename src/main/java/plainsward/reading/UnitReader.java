@@ -19,7 +19,7 @@ final class UnitReader {
           "yards", "foot", "feet", "second", "seconds", "sec", "secs", "min", "mins", "minute",
           "minutes", "hour", "hours", "hr", "hrs", "degree", "degrees", "deg", "°", "mil", "cup",
           "cups", "pound", "pounds", "ac", "pt", "mile", "miles", "inch", "inches", "metre",
-          "metres", "meter", "meters", "ha", "gl", "acr", "lt", "ins", "ft");
+          "metres", "meter", "meters", "ha", "gl", "acr", "lt", "ins", "ft", "square", "squares");
 
   /** What may follow "in" for it to be inches and not the little word. */
   private static final Set<String> AFTER_INCHES =
@@ -93,6 +93,13 @@ final class UnitReader {
         && (!tokens.get(i).is("a") || tokens.get(i).said().equals("A"));
   }
 
+  /** "L/ha" names a unit without a number. */
+  private boolean isAboveSlash(int i) {
+    return i + 1 < tokens.size()
+        && tokens.get(i + 1).is("/")
+        && Set.of("l", "g", "pt").contains(tokens.get(i).norm());
+  }
+
   private boolean isInches(int i) {
     if (i + 1 >= tokens.size()) {
       return i >= 2;
@@ -108,7 +115,11 @@ final class UnitReader {
       joined.append(k == 0 ? "" : " ").append(token.norm());
       Optional<MeasureWord> word = words.find(joined.toString());
       boolean lone =
-          k == 0 && ONLY_AFTER_NUMBER.contains(token.norm()) && !afterNumber && !isBelow(i);
+          k == 0
+              && ONLY_AFTER_NUMBER.contains(token.norm())
+              && !afterNumber
+              && !isBelow(i)
+              && !isAboveSlash(i);
       if (word.isPresent() && !lone) {
         best = new Found(i + k + 1, word.get());
       }

@@ -125,8 +125,11 @@ final class Chooser {
     if (isRepeat()) {
       return "repeat";
     }
-    if (has("analysis") || isMoreNitrogen()) {
+    if (has("analysis") || isMoreNitrogen() || isWholeBag()) {
       return "feed";
+    }
+    if (isSpreader()) {
+      return "spread";
     }
     if (isCalibration()) {
       return "calibrate";
@@ -148,6 +151,19 @@ final class Chooser {
       return "coverage";
     }
     return dose();
+  }
+
+  private boolean isWholeBag() {
+    return memory.has("analysis") && turn.asks("spread") && memory.has("bag_area");
+  }
+
+  private boolean isSpreader() {
+    boolean thrown = any("spread_rate", "test_amount");
+    boolean mass =
+        turn.first("label_rate")
+            .map(f -> f.amount().dimension().equals(Dimension.MASS_PER_AREA))
+            .orElse(false);
+    return thrown || mass && turn.asks("spread") && turn.asks("calibrate");
   }
 
   private boolean isMoreNitrogen() {
@@ -175,6 +191,12 @@ final class Chooser {
       boolean known = amounts || ground || memory.has("label_rate") || memory.has("strength");
       boolean useful = known || wantsProduct() || any("tank", "spray_volume", "volume");
       return useful ? "mix" : "";
+    }
+    if (any("in_hand", "left_in_tank") && any("spray_rate", "label_rate", "strength")) {
+      return "mix";
+    }
+    if (any("makes_volume") && (any("container") || memory.has("container"))) {
+      return "strength";
     }
     if (amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"))) {
       return "mix";
@@ -268,8 +290,8 @@ final class Chooser {
   }
 
   private boolean isFeeding() {
-    boolean facts = any("analysis", "nitrogen_target", "bag");
-    boolean asked = turn.asks("feed") || turn.asks("spread");
+    boolean facts = any("analysis", "nitrogen_target", "bag", "bag_area");
+    boolean asked = turn.asks("feed") || turn.asks("spread") || any("bag_area");
     boolean number = turn.all().stream().anyMatch(f -> f.value().isPresent());
     boolean liquid =
         any("label_rate")

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.NotDosable;
 import plainsward.reading.Ask;
 import plainsward.reading.Fact;
@@ -19,6 +20,7 @@ import plainsward.safety.Exposure;
 import plainsward.safety.Refusals;
 import plainsward.topics.Known;
 import plainsward.topics.Limits;
+import plainsward.topics.NoteTopic;
 import plainsward.topics.Request;
 import plainsward.topics.Topic;
 import plainsward.topics.Topics;
@@ -29,6 +31,10 @@ import plainsward.units.Ratio;
 /** One conversation: it remembers what was said and answers turn by turn. Not thread-safe. */
 public final class Conversation {
   private static final int MOST_UNDO = 8;
+  private static final int SHORT = 9;
+  private static final Set<String> DOSE_FACTS =
+      Set.of("label_rate", "strength", "area", "tank", "spray_rate", "spray_volume", "price",
+          "analysis", "adjuvant_rate", "container");
 
   private final Setting setting;
   private final Reader reader;
@@ -37,6 +43,7 @@ public final class Conversation {
   private Pending pending = Pending.NOTHING;
   private Pending last = Pending.NOTHING;
   private Optional<Reply> lastReply = Optional.empty();
+  private String lastWords = "";
   private int turn;
 
   /** Starts with nothing remembered. */
@@ -88,6 +95,7 @@ public final class Conversation {
     pending = Pending.NOTHING;
     last = Pending.NOTHING;
     lastReply = Optional.empty();
+    lastWords = "";
   }
 
   private Reply talk(Facts facts) {
@@ -128,7 +136,7 @@ public final class Conversation {
       asks = last.asks();
     }
     if (topics.isEmpty()) {
-      return tied.isEmpty() ? Replies.notUnderstood() : Replies.noted(tied);
+      return inWords(heard).orElseGet(() -> tied.isEmpty() ? Replies.notUnderstood() : noted(heard, tied));
     }
     return answered(heard, topics, asks);
   }
@@ -158,6 +166,34 @@ public final class Conversation {
     return unit || named;
   }
 
+  private Reply noted(Facts heard, List<Fact> tied) {
+    lastWords = "";
+    return Replies.noted(tied);
+  }
+
+  /**
+   * What the handbook says where no topic's cue was found: the words alone, or, for a fragment, with
+   * the question before it.
+   */
+  private Optional<Reply> inWords(Facts facts) {
+    boolean figures =
+        facts.all().stream()
+            .anyMatch(f -> DOSE_FACTS.contains(f.name()) || !f.sides().isEmpty());
+    boolean told = !facts.labels().isEmpty() && facts.all().stream().anyMatch(f -> f.value().isPresent());
+    if (figures || told) {
+      return Optional.empty();
+    }
+    Request request =
+        new Request(facts, known(facts), facts.asks(), setting.units(), setting.today());
+    boolean fragment = facts.tokens().size() <= SHORT && !lastWords.isEmpty();
+    Optional<Reply> reply =
+        fragment
+            ? NoteTopic.anywhere(request, lastWords + " " + facts.text())
+            : NoteTopic.anywhere(request, facts.text());
+    reply.ifPresent(r -> lastWords = facts.text());
+    return reply;
+  }
+
   private boolean isFollowUp(Facts facts) {
     return facts.all().stream()
             .anyMatch(
@@ -179,7 +215,7 @@ public final class Conversation {
     List<Reply> replies = new ArrayList<>();
     for (String code : topics) {
       Optional<Topic> topic = Topics.of(code);
-      topic.ifPresent(t -> replies.add(safely(t, request)));
+      topic.ifPresent(t -> replies.addAll(all(t, request)));
     }
     if (replies.isEmpty()) {
       return Replies.notUnderstood();
@@ -188,6 +224,24 @@ public final class Conversation {
     pending = reply.kind() == Kind.ASK ? new Pending(reply.needs(), topics, asks) : Pending.NOTHING;
     last = new Pending(List.of(), topics, asks);
     return reply;
+  }
+
+  /** One reply, or one for each part of the message that asks about the topic in other words. */
+  private List<Reply> all(Topic topic, Request request) {
+    List<String> clauses =
+        request.asks().stream()
+            .filter(a -> a.topic().equals(topic.code()))
+            .map(Ask::clause)
+            .distinct()
+            .limit(2)
+            .toList();
+    if (topic instanceof NoteTopic notes) {
+      lastWords = request.turn().text();
+      return clauses.size() > 1
+          ? clauses.stream().map(c -> notes.reply(request, c)).distinct().toList()
+          : List.of(notes.reply(request));
+    }
+    return List.of(safely(topic, request));
   }
 
   private static Reply safely(Topic topic, Request request) {

@@ -40,6 +40,19 @@ final class Listener {
     }
     byRole.forEach((role, said) -> memory.replace(role, said, turn));
     settle(byRole);
+    form(facts);
+  }
+
+  /** Whether the product is ready to use, a concentrate, or dry. */
+  private void form(Facts facts) {
+    if (facts.says("ready-to-use") && !facts.says("concentrate")) {
+      memory.replace("ready_to_use", List.of(Fact.of("ready_to_use", "rtu", "ready to use", 0)), turn);
+    } else if (facts.says("concentrate") || facts.has("label_rate") || facts.has("strength")) {
+      memory.drop("ready_to_use");
+    }
+    if (facts.says("dry-product")) {
+      memory.replace("dry_product", List.of(Fact.of("dry_product", "dry", "dry", 0)), turn);
+    }
   }
 
   /** A rate per area and a strength say the same thing in two ways: the later one stands. */

@@ -37,8 +37,11 @@ final class Understanding {
   List<Fact> facts() {
     List<Fact> all = new ArrayList<>();
     boolean areaSaid = turn.has("area") || turn.has("shape");
+    boolean left = turn.has("content_left");
     for (Fact fact : turn.all()) {
-      all.add(tied(fact, areaSaid));
+      if (!(left && fact.name().equals("container"))) {
+        all.add(tied(fact, areaSaid));
+      }
     }
     unitCorrected().ifPresent(all::add);
     return all;
@@ -49,7 +52,9 @@ final class Understanding {
       case "number" -> number(fact, areaSaid);
       case "volume" -> volume(fact);
       case "product_amount" -> amount(fact);
+      case "bare_tank", "only_takes" -> fact.as("tank");
       case "day" -> day(fact);
+      case "content_left" -> fact.as("container");
       case "times" -> fact.as(turn.says("past") ? "applied_count" : "season_limit");
       case "test_area" -> isCalibrating() ? fact : fact.as("area");
       case "spray_rate" -> correctedRate(fact);
@@ -123,7 +128,7 @@ final class Understanding {
             && !turn.has("area")
             && !turn.has("shape");
     if (strengthOnly && !pending.needs("tank") && !turn.has("tank")) {
-      return fact.as(memory.has("tank") && !memory.has("spray_volume") ? "tank" : "spray_volume");
+      return fact.as(memory.has("spray_volume") ? "spray_volume" : "tank");
     }
     boolean dose =
         turn.has("label_rate")
@@ -161,6 +166,10 @@ final class Understanding {
   }
 
   private Fact number(Fact fact, boolean areaSaid) {
+    if (turn.has("in_hand") && turn.has("spray_rate") && !turn.has("label_rate")
+        && fact.amount().value().compareTo(Ratio.of(20)) < 0) {
+      return perThousand(fact, system == UnitSystem.METRIC ? Units.MILLILITRE : Units.FL_OZ);
+    }
     Optional<Fact> answer = answering(fact);
     if (answer.isPresent()) {
       return answer.get();

@@ -32,7 +32,9 @@ public final class CoverageTopic implements Topic {
   }
 
   private static Optional<Quantity> product(Request request) {
-    if (request.all("container").size() > 1) {
+    boolean several =
+        request.turn().tokens().stream().anyMatch(t -> t.norm().matches("bottles|jugs|both|them"));
+    if (several && request.all("container").size() > 1) {
       return request.all("container").stream().map(Known::amount).reduce(Quantity::plus);
     }
     return request

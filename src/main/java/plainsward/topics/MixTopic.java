@@ -25,6 +25,16 @@ public final class MixTopic implements Topic {
     boolean product = rate.isPresent();
     String topic = product && !rate.get().isPerArea() && ground.isEmpty() ? "strength" : "mix";
     Sheet sheet = new Sheet(request, topic);
+    if (request.has("ready_to_use")) {
+      return readyToUse(sheet);
+    }
+    if (request.turn().has("makes_volume") && request.has("container")) {
+      return InHand.madeStrength(request, sheet);
+    }
+    Optional<Reply> inHand = rate.flatMap(r -> new InHand(request, sheet, r).reply());
+    if (inHand.isPresent()) {
+      return inHand.get();
+    }
     if (!product && !request.has("adjuvant_rate") && !isSprayOnly(request)) {
       return askRate(request, sheet, ground);
     }
@@ -41,6 +51,14 @@ public final class MixTopic implements Topic {
       return askTank(request, sheet, job, rate);
     }
     return worked(request, sheet, job, rate, fillsAsked);
+  }
+
+  /** What is mixed at the factory is not mixed again. */
+  private static Reply readyToUse(Sheet sheet) {
+    sheet.caution("concentrate-or-ready", "read-label");
+    return sheet.answer(
+        "None to mix: ready-to-use is already at spraying strength. Add no water, and spray it as "
+            + "it comes, from its own bottle.");
   }
 
   /** The lot is not the lawn. */

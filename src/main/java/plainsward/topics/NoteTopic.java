@@ -3,10 +3,14 @@ package plainsward.topics;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.handbook.Note;
+import plainsward.reply.Kind;
 import plainsward.reply.Reply;
+import plainsward.reply.ReplyBuilder;
 
 /** A topic that the handbook answers: the nearest note of its kind, told as it stands. */
 public final class NoteTopic implements Topic {
+  private static final double ANOTHER_KIND = 0.75;
+  private static final double NEAR = 0.45;
   private final String code;
 
   /** The topic of a code whose notes are told. */
@@ -21,12 +25,31 @@ public final class NoteTopic implements Topic {
 
   @Override
   public Reply reply(Request request) {
+    return reply(request, request.turn().text());
+  }
+
+  /** The reply to a part of the message. */
+  public Reply reply(Request request, String words) {
     Sheet sheet = new Sheet(request, code);
-    Optional<Note> note = Notes.of(request.turn().text(), Set.of(code));
+    Optional<Note> note =
+        Notes.best(words, Set.of(code), ANOTHER_KIND).or(() -> Notes.of(words, Set.of(code)));
     if (note.isEmpty()) {
       return sheet.ask("Tell me a little more: what did you see, use or want to do?", "product");
     }
-    Notes.tell(note.get(), sheet);
-    return sheet.answer(note.get().answer());
+    return told(note.get(), sheet);
+  }
+
+  /** The nearest note of any kind, where one is near enough. */
+  public static Optional<Reply> anywhere(Request request, String words) {
+    return Notes.best(words, Set.of(), NEAR)
+        .map(note -> told(note, new Sheet(request, note.topics().get(0))));
+  }
+
+  private static Reply told(Note note, Sheet sheet) {
+    Notes.tell(note, sheet);
+    Reply reply = sheet.answer(note.answer());
+    return note.topics().get(0).equals("other")
+        ? ReplyBuilder.from(reply).kind(Kind.UNSURE).build()
+        : reply;
   }
 }

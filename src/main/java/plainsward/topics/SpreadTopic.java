@@ -23,6 +23,11 @@ public final class SpreadTopic implements Topic {
   @Override
   public Reply reply(Request request) {
     Sheet sheet = new Sheet(request, "spread");
+    if (request.turn().has("spread_rate")) {
+      Quantity thrown = request.amount("spread_rate").orElseThrow();
+      String shown = sheet.figure("spread_rate", thrown);
+      return sheet.answer("Your spreader throws " + shown + "." + target(request, thrown));
+    }
     if (request.has("test_amount")) {
       return tested(request, sheet);
     }
@@ -98,10 +103,15 @@ public final class SpreadTopic implements Topic {
     Step rate =
         Working.of("spread_rate", thrown).over(ground.get().area()).as(Units.POUND_PER_THOUSAND);
     String shown = sheet.steps(List.of(rate)).figure("spread_rate", rate.result());
-    Optional<Quantity> target =
-        request.amount("label_rate").filter(r -> r.dimension().equals(Dimension.MASS_PER_AREA));
-    String verdict = target.map(t -> compared(rate.result(), t)).orElse("");
-    return sheet.answer("Your spreader throws " + shown + "." + verdict);
+    return sheet.answer("Your spreader throws " + shown + "." + target(request, rate.result()));
+  }
+
+  private static String target(Request request, Quantity thrown) {
+    return request
+        .amount("label_rate")
+        .filter(r -> r.dimension().equals(Dimension.MASS_PER_AREA))
+        .map(t -> compared(thrown, t))
+        .orElse("");
   }
 
   private static String compared(Quantity rate, Quantity target) {

@@ -1,0 +1,146 @@
+package plainsward.topics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plainsward.dosing.AppliedDose;
+import plainsward.dosing.Dilution;
+import plainsward.dosing.LawnArea;
+import plainsward.dosing.SecondRoad;
+import plainsward.dosing.Step;
+import plainsward.dosing.Strength;
+import plainsward.dosing.TopUp;
+import plainsward.reply.Reply;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Shown;
+import plainsward.units.Units;
+
+/** What is already in the tank or on the lawn: checked, topped up, thinned, or reckoned back. */
+final class InHand {
+  private static final Ratio CLOSE = Ratio.of("0.03");
+  private final Request request;
+  private final Sheet sheet;
+  private final LabelRate rate;
+
+  InHand(Request request, Sheet sheet, LabelRate rate) {
+    this.request = request;
+    this.sheet = sheet;
+    this.rate = rate;
+  }
+
+  /** The reply, where something in hand is told in this turn. */
+  Optional<Reply> reply() {
+    if (request.turn().has("left_in_tank") && request.has("tank") && asksMore()) {
+      return Optional.of(toppedUp());
+    }
+    if (request.turn().has("in_hand") && request.has("tank")) {
+      boolean sprayed = request.says("past") && request.turn().has("test_area");
+      return Optional.of(sprayed ? applied() : checked());
+    }
+    return Optional.empty();
+  }
+
+  private boolean asksMore() {
+    return request.turn().tokens().stream().anyMatch(t -> t.norm().matches("more|add|back|up|top"));
+  }
+
+  /** The strength that the tank should have. */
+  private Quantity strength() {
+    if (!rate.isPerArea()) {
+      return rate.low();
+    }
+    Step step =
+        Strength.ofRate(
+            rate.low(),
+            Sprayer.rate(request, sheet),
+            rate.low().unit().above().per(tankUnit()));
+    sheet.steps(List.of(step));
+    return step.result();
+  }
+
+  private plainsward.units.Unit tankUnit() {
+    return request.amount("tank").orElseThrow().unit();
+  }
+
+  private Reply toppedUp() {
+    Quantity tank = request.amount("tank").orElseThrow();
+    Quantity left = request.amount("left_in_tank").orElseThrow();
+    TopUp more = TopUp.toFull(tank, left, strength());
+    String product = sheet.figure("product_total", more.product());
+    sheet.steps(more.steps()).figure("spray_total", more.volume());
+    MixWords.cautions(request, sheet, Optional.of(rate));
+    sheet.say("That takes the mix that is left to be fresh, of the same product and strength.");
+    return sheet.answer(
+        "Add " + product + " of product and fill up: " + Shown.of(more.volume())
+            + " of new mix on top of the " + Shown.of(left) + ".");
+  }
+
+  private Reply checked() {
+    Quantity tank = request.amount("tank").orElseThrow();
+    Quantity hand = request.amount("in_hand").orElseThrow();
+    Dilution right = Dilution.of(tank, strength(), hand.unit());
+    sheet.steps(right.steps());
+    String should = sheet.figure("product_total", right.product());
+    sheet.figure("product_per_fill", right.product());
+    SecondRoad roads = SecondRoad.compare(hand, right.product());
+    MixWords.cautions(request, sheet, Optional.of(rate));
+    if (roads.agrees(CLOSE)) {
+      return sheet.answer(
+          "Yes, right: " + Shown.of(tank) + " takes " + should + ", and "
+              + Shown.of(hand) + " is in it.");
+    }
+    Ratio times = hand.ratioTo(right.product());
+    return sheet.answer(
+        "No: " + Shown.of(tank) + " takes " + should + ", and " + Shown.of(hand) + " is "
+            + Shown.number(times) + " times that." + mend(tank, hand, right, times));
+  }
+
+  private String mend(Quantity tank, Quantity hand, Dilution right, Ratio times) {
+    if (times.compareTo(Ratio.ONE) < 0) {
+      Quantity missing = right.product().minus(hand);
+      return " If the tank is still full, add " + Shown.notAbove(missing) + " more.";
+    }
+    sheet.caution("above-label");
+    TopUp thin = TopUp.toWeaken(tank, hand, strength());
+    sheet.steps(thin.steps());
+    return " Don't spray it so: it needs " + Shown.of(thin.volume())
+        + " more water to be at the rate, part of it in a clean bucket if the tank is too small.";
+  }
+
+  /** What was really put down, against the label. */
+  private Reply applied() {
+    LawnArea ground = Ground.test(request).orElseThrow();
+    Quantity hand = request.amount("in_hand").orElseThrow();
+    AppliedDose dose = AppliedDose.of(hand, ground.area(), rate.low());
+    List<Step> steps = new ArrayList<>(ground.steps());
+    steps.addAll(dose.steps());
+    sheet.steps(steps);
+    sheet.caution("read-label");
+    if (dose.isAboveLabel()) {
+      sheet.caution("above-label", "too-soon");
+      sheet.say(
+          "Don't spray it again this season without counting this. Water deeply where the label "
+              + "allows it, keep off the grass, and watch for yellowing over two weeks.");
+    }
+    return sheet.answer(
+        "You put down " + Shown.of(dose.steps().get(0).result()) + ", against the label's "
+            + Shown.of(rate.low()) + ".");
+  }
+
+  /** A volume and the product that makes it: how strong that is. */
+  static Reply madeStrength(Request request, Sheet sheet) {
+    Quantity product = request.amount("container").orElseThrow();
+    Quantity volume = request.amount("makes_volume").orElseThrow();
+    Step step =
+        Strength.of(product, volume, Units.FL_OZ.per(volume.unit()));
+    sheet.steps(List.of(step)).figure("strength", step.result());
+    Quantity spoons =
+        step.result().times(Quantity.of(1, volume.unit()), Units.TABLESPOON);
+    sheet.caution("read-label");
+    sheet.say(
+        "\"Makes up to\" is the weakest rate on the label: read the line for your weed.");
+    return sheet.answer(
+        "That is " + Shown.of(step.result()) + ", or " + Shown.of(spoons) + ", at the weakest.");
+  }
+}
