@@ -28,7 +28,8 @@ final class GivenWords {
   }
 
   private static String phrase(Understood understood) {
-    String value = understood.word().orElse(understood.said());
+    boolean sides = understood.name().equals("shape");
+    String value = sides ? understood.said() : understood.word().orElse(understood.said());
     if (understood.value().isPresent()) {
       value =
           understood

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import plainsward.reply.Figure;
 import plainsward.reply.Reply;
 import plainsward.units.Ratio;
@@ -32,15 +33,21 @@ final class LoadTable {
 
   private LoadTable() {}
 
-  /** The lines of the table; none where nothing is poured. */
-  static List<Line> of(Reply reply) {
+  /**
+   * The lines of the table; none where nothing is poured.
+   *
+   * @param gauge draws how full the tank is with a load
+   */
+  static List<Line> of(Reply reply, Function<Loads.Load, String> gauge) {
     List<Line> lines = new ArrayList<>();
     List<Loads.Load> loads = Loads.of(reply);
     List<LoadTable> tables = loads.stream().map(LoadTable::rows).toList();
     int name = tables.stream().mapToInt(t -> t.widest(0)).max().orElse(0);
     int amount = tables.stream().mapToInt(t -> t.widest(1)).max().orElse(0);
     for (int i = 0; i < loads.size(); i++) {
-      lines.add(Line.title(Line.Part.LOADS, title(loads.get(i))));
+      lines.add(
+          Line.title(
+              Line.Part.LOADS, title(loads.get(i), loads.size() == 1) + gauge.apply(loads.get(i))));
       for (String[] row : tables.get(i).rows) {
         String text = padded(row[0], name + GAP) + padded(row[1], amount + GAP) + row[2];
         lines.add(new Line(Line.Part.LOADS, Line.Look.PLAIN, "  " + text.stripTrailing(), 7));
@@ -55,12 +62,12 @@ final class LoadTable {
   }
 
   /** What a load is called. */
-  static String title(Loads.Load load) {
+  private static String title(Loads.Load load, boolean isOnly) {
     String volume = CleanText.line(Shown.of(load.volume()));
     String each = load.count() > 1 ? " each)" : ")";
     String area = load.area().map(a -> " (" + CleanText.line(a.shown()) + each).orElse("");
-    if (load.isLast()) {
-      return "In the last load, " + volume;
+    if (load.isPart()) {
+      return (isOnly ? "In the one load, " : "In the last load, ") + volume;
     }
     String loads = load.count() == 1 ? "In a load" : "In each of " + count(load) + " loads";
     return loads + " of " + volume + area;

@@ -11,14 +11,15 @@ import plainsward.units.Ratio;
 
 /**
  * The loads that a reply's figures tell of: how many are full, and whether the last is but a part.
- * The size of a full load is what the others hold when the last is taken off the whole.
+ * The size of a full load is what the others hold when the last is taken off the whole; of a single
+ * load, the tank that was named.
  */
 final class Loads {
   /**
    * Loads that are all alike.
    *
    * @param count how many
-   * @param isLast whether it is the part load at the end
+   * @param isPart whether it is less than a full tank
    * @param volume the finished spray in one
    * @param full what a full tank holds
    * @param product the product in one, where there is any
@@ -27,7 +28,7 @@ final class Loads {
    */
   record Load(
       long count,
-      boolean isLast,
+      boolean isPart,
       Quantity volume,
       Quantity full,
       Optional<Figure> product,
@@ -73,16 +74,26 @@ final class Loads {
 
   private Quantity full(Quantity last, long count) {
     Optional<Quantity> spray = amount("spray_total");
-    return count < 2 || spray.isEmpty()
-        ? last
-        : spray.get().minus(last).dividedBy(Ratio.of(count - 1)).in(last.unit());
+    if (count > 1 && spray.isPresent()) {
+      return spray.get().minus(last).dividedBy(Ratio.of(count - 1)).in(last.unit());
+    }
+    return tank(last).orElse(last);
   }
 
-  private Load load(long count, boolean isLast, Quantity volume, Quantity full, String which) {
-    Optional<Figure> area = isLast ? Optional.empty() : reply.figure("area_per_fill");
+  /** A single load may fill only a part of the tank that was named. */
+  private Optional<Quantity> tank(Quantity load) {
+    return reply.understood().stream()
+        .filter(u -> u.name().equals("tank"))
+        .flatMap(u -> u.value().stream())
+        .filter(v -> v.dimension().equals(load.dimension()) && v.compareTo(load) > 0)
+        .findFirst();
+  }
+
+  private Load load(long count, boolean isPart, Quantity volume, Quantity full, String which) {
+    Optional<Figure> area = isPart ? Optional.empty() : reply.figure("area_per_fill");
     return new Load(
         count,
-        isLast,
+        isPart,
         volume,
         full,
         reply.figure("product_" + which),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import plainsward.reply.Caution;
 import plainsward.reply.Figure;
 import plainsward.reply.Kind;
@@ -21,11 +22,20 @@ final class ReplyLines {
     this.reply = reply;
   }
 
-  /** All lines of a reply. */
+  /** All lines of a reply, with no drawing. */
   static List<Line> of(Reply reply) {
+    return of(reply, load -> "");
+  }
+
+  /**
+   * All lines of a reply.
+   *
+   * @param gauge draws how full the tank is with a load
+   */
+  static List<Line> of(Reply reply, Function<Loads.Load, String> gauge) {
     ReplyLines made = new ReplyLines(reply);
     made.headline();
-    made.lines.addAll(LoadTable.of(reply));
+    made.lines.addAll(LoadTable.of(reply, gauge));
     made.body();
     made.figures();
     if (!URGENT.contains(reply.kind())) {
@@ -57,7 +67,7 @@ final class ReplyLines {
   /** Figures that stand in no sentence and in no table. */
   private void figures() {
     String told = reply.headline() + "\n" + String.join("\n", reply.body());
-    boolean table = !LoadTable.of(reply).isEmpty();
+    boolean table = !Loads.of(reply).isEmpty();
     for (Figure figure : reply.figures()) {
       boolean shown = told.contains(figure.shown()) || table && LoadTable.holds(figure.name());
       if (!shown && reply.kind() == Kind.ANSWER) {

@@ -12,11 +12,11 @@ import plainsward.reply.Reply;
 /** One run of the program, as it was chosen. */
 final class Session {
   private static final int MOST_WORKERS = 4;
+  private static final String MORE_HINT = "There is more: add --plain to see all of it.";
 
   private final Choices choices;
   private final Surroundings around;
   private final InputStream in;
-  private final PrintStream stream;
   private final Out out;
   private final Out messages;
   private final Desk desk;
@@ -25,7 +25,6 @@ final class Session {
     this.choices = choices;
     this.around = around;
     this.in = in;
-    this.stream = stream;
     this.out = new Out(stream);
     this.messages = messages;
     this.desk = new Desk(choices, around);
@@ -56,15 +55,28 @@ final class Session {
     return out.isClosed() ? Main.FAULT : Main.GOOD;
   }
 
+  /** A reply to a single question: as a screen shows it only where there is a screen. */
   private String look(Reply reply) {
+    if (choices.json() || choices.plain() || !around.isTerminal()) {
+      return piped(reply);
+    }
+    Palette palette = Palette.of(around, false);
+    ScreenText screen = new ScreenText(palette, Columns.of(around), MORE_HINT);
+    return (choices.brief() ? screen.brief(reply) : screen.page(reply)).text();
+  }
+
+  private String piped(Reply reply) {
     return choices.json()
         ? JsonLine.of(reply, choices.brief())
         : PlainText.of(reply, choices.brief());
   }
 
   private int conversation() throws Unreadable {
+    if (around.isTerminal() && !choices.json()) {
+      return status(new TerminalSession(choices, around, desk, messages).run());
+    }
     try {
-      PipedTalk talk = new PipedTalk(desk.open(), out, this::look, choices.json() ? "" : "\n");
+      PipedTalk talk = new PipedTalk(desk.open(), out, this::piped, choices.json() ? "" : "\n");
       return status(talk.run(in));
     } catch (IOException broken) {
       throw new Unreadable("The input can't be read to its end.");

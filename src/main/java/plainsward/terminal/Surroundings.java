@@ -1,7 +1,6 @@
 package plainsward.terminal;
 
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -47,11 +46,6 @@ record Surroundings(
     return isTerminal
         && variable("NO_COLOR").isEmpty()
         && !variable("TERM").orElse("").equals("dumb");
-  }
-
-  /** Whether only ASCII can be shown. */
-  boolean isAsciiOnly() {
-    return isTerminal && !charset.equals(StandardCharsets.UTF_8);
   }
 
   /**

@@ -1,0 +1,95 @@
+package plainsward.terminal;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jline.utils.WCWidth;
+
+/** Breaks lines at spaces so that they fit a width counted in columns, wide characters as two. */
+final class LineBreaker {
+  /** The narrowest that lines are broken to. */
+  static final int NARROWEST = 40;
+
+  /** The widest that lines grow. */
+  static final int WIDEST = 120;
+
+  private final int width;
+  private final List<String> lines = new ArrayList<>();
+  private StringBuilder line = new StringBuilder();
+  private int column;
+
+  private LineBreaker(int width) {
+    this.width = width;
+  }
+
+  /** A width that lines may have: what the terminal has, but 40 to 120. */
+  static int fitting(int columns) {
+    return Math.max(NARROWEST, Math.min(WIDEST, columns));
+  }
+
+  /**
+   * The lines that a text makes. A word is parted only where it is longer than a line.
+   *
+   * @param hang how many columns all lines but the first are indented
+   */
+  static List<String> lines(String text, int width, int hang) {
+    if (columns(text) <= width) {
+      return List.of(text.stripTrailing());
+    }
+    LineBreaker breaker = new LineBreaker(width);
+    int indent = 0;
+    while (indent < text.length() && text.charAt(indent) == ' ') {
+      indent++;
+    }
+    breaker.begin(Math.min(indent, width / 2));
+    for (String word : text.substring(indent).split(" +", 0)) {
+      breaker.add(word, hang);
+    }
+    breaker.end();
+    return breaker.lines;
+  }
+
+  /** How many columns a text takes. */
+  static int columns(String text) {
+    return text.codePoints().map(LineBreaker::columns).sum();
+  }
+
+  private static int columns(int c) {
+    return Math.max(0, WCWidth.wcwidth(c));
+  }
+
+  private void begin(int indent) {
+    line = new StringBuilder(" ".repeat(indent));
+    column = indent;
+  }
+
+  private void end() {
+    if (!line.toString().isBlank()) {
+      lines.add(line.toString().stripTrailing());
+    }
+  }
+
+  private void add(String word, int hang) {
+    boolean starts = line.toString().isBlank();
+    int needed = columns(word) + (starts ? 0 : 1);
+    if (column + needed > width && !starts) {
+      end();
+      begin(hang);
+      starts = true;
+    }
+    if (!starts) {
+      put(' ', hang);
+    }
+    word.codePoints().forEach(c -> put(c, hang));
+  }
+
+  /** Puts a character down, in a new line where it would stand past the edge. */
+  private void put(int c, int hang) {
+    int wide = columns(c);
+    if (column + wide > width) {
+      end();
+      begin(hang);
+    }
+    line.appendCodePoint(c);
+    column += wide;
+  }
+}

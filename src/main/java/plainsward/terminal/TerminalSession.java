@@ -1,0 +1,58 @@
+package plainsward.terminal;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+
+/** Opens the terminal for a conversation and gives it back as it was. */
+final class TerminalSession {
+  private final Choices choices;
+  private final Surroundings around;
+  private final Desk desk;
+  private final Out messages;
+
+  TerminalSession(Choices choices, Surroundings around, Desk desk, Out messages) {
+    this.choices = choices;
+    this.around = around;
+    this.desk = desk;
+    this.messages = messages;
+  }
+
+  /**
+   * Talks until the user leaves.
+   *
+   * @return whether every turn got a reply
+   * @throws Unreadable where the terminal can't be opened
+   */
+  boolean run() throws Unreadable {
+    Optional<Path> history = history();
+    try (Terminal terminal = opened()) {
+      Palette palette = Palette.of(around, choices.plain());
+      return new TerminalTalk(terminal, desk.open(), palette, choices, history).run();
+    } catch (IOException broken) {
+      throw new Unreadable("The terminal can't be opened.");
+    }
+  }
+
+  /** Asking the terminal how it counts joined characters can take seconds where none answers. */
+  private static Terminal opened() throws IOException {
+    return TerminalBuilder.builder()
+        .name("plainsward")
+        .system(true)
+        .dumb(true)
+        .graphemeCluster(false)
+        .build();
+  }
+
+  private Optional<Path> history() {
+    try {
+      return KeptHistory.in(around.dataFolder(choices.home()));
+    } catch (Unreadable refused) {
+      messages.line(CleanText.line(refused.getMessage()));
+      messages.flush();
+      return Optional.empty();
+    }
+  }
+}
