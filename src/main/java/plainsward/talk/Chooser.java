@@ -39,6 +39,9 @@ final class Chooser {
   /** The topics, the first the main one; empty where nothing is asked and nothing adds up. */
   List<String> topics() {
     Set<String> topics = new LinkedHashSet<>();
+    if (any("wind", "temperature", "humidity") && !isConversion() && !turn.asks("timing")) {
+      topics.add("weather");
+    }
     String sum = sum();
     List<String> advice = advice();
     boolean wordsOnly =

@@ -16,6 +16,7 @@ import plainsward.reading.Reader;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.safety.CautionGuard;
 import plainsward.safety.Exposure;
 import plainsward.safety.Refusals;
 import plainsward.topics.Known;
@@ -56,7 +57,7 @@ public final class Conversation {
   public Reply answer(String said) {
     turn++;
     Facts facts = reader.read(said, memory.vocabulary());
-    Reply reply = reply(facts);
+    Reply reply = CautionGuard.guarded(reply(facts), facts.tokens());
     lastReply = Optional.of(reply);
     return reply;
   }

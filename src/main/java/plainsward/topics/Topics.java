@@ -23,7 +23,9 @@ public final class Topics {
             new BuyTopic(),
             new RepeatTopic(),
             new WeatherTopic(),
-            new SeedTopic());
+            new SeedTopic(),
+            new ChooseTopic(),
+            new IdentifyTopic());
     topics.forEach(topic -> ALL.put(topic.code(), topic));
     List.of(
             "choose",

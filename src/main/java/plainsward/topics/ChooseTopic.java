@@ -1,0 +1,177 @@
+package plainsward.topics;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.handbook.Note;
+import plainsward.reply.Reply;
+import plainsward.trade.Row;
+import plainsward.trade.Rows;
+
+/** What sort of product for a weed, a grass and a season; the label has the last word. */
+public final class ChooseTopic implements Topic {
+  private static final double NOTE_FITS = 0.5;
+  private static final Map<String, Row> ACTIVES = byId("actives");
+
+  @Override
+  public String code() {
+    return "choose";
+  }
+
+  private static Map<String, Row> byId(String table) {
+    Map<String, Row> all = new HashMap<>();
+    Rows.of(table).forEach(row -> all.put(row.text("id"), row));
+    return all;
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "choose");
+    if (asksGroup(request)) {
+      return group(request, sheet);
+    }
+    List<Row> weeds =
+        request.all("weed").stream()
+            .flatMap(k -> WeedBook.shipped().weed(k.fact().word().orElse("")).stream())
+            .distinct()
+            .toList();
+    if (weeds.isEmpty()) {
+      return inWords(request, sheet);
+    }
+    return forWeed(request, sheet, weeds);
+  }
+
+  private static boolean asksGroup(Request request) {
+    return request.turn().has("active")
+        && request.turn().tokens().stream()
+            .anyMatch(t -> t.norm().matches("group|groups|hrac|wssa|mode"));
+  }
+
+  /** The group numbers of the ingredients named, and whether changing between them helps. */
+  private static Reply group(Request request, Sheet sheet) {
+    List<String> told = new ArrayList<>();
+    List<String> groups = new ArrayList<>();
+    for (Known known : request.all("active")) {
+      Row row = ACTIVES.get(known.fact().word().orElse(""));
+      if (row != null && !told.contains(line(row))) {
+        told.add(line(row));
+        groups.add(row.text("group"));
+      }
+    }
+    if (told.isEmpty()) {
+      return inWords(request, sheet);
+    }
+    long kinds = groups.stream().distinct().count();
+    sheet.caution("resistance");
+    if (told.size() > 1) {
+      sheet.say(
+          kinds == 1
+              ? "They are all in the same group, so changing between them does not change the way "
+                  + "they work."
+              : "They are in different groups, so changing between them helps against resistance.");
+    }
+    return sheet.answer(String.join(". ", told) + ".");
+  }
+
+  private static String line(Row active) {
+    String name = active.text("name");
+    return Character.toUpperCase(name.charAt(0)) + name.substring(1) + " is in group "
+        + active.text("group") + " (WSSA/HRAC), " + active.text("site");
+  }
+
+  private static Reply inWords(Request request, Sheet sheet) {
+    Optional<Note> note = Notes.best(request.turn().text(), Set.of("choose"), NOTE_FITS);
+    if (note.isPresent()) {
+      Notes.tell(note.get(), sheet);
+      GrassWords.caution(request, sheet);
+      return sheet.answer(note.get().answer());
+    }
+    return sheet.ask(
+        "Which weed is it, and what grass does it stand in? If you don't know, tell me its leaf, "
+            + "flower and habit.",
+        "weed",
+        "grass");
+  }
+
+  private static Reply forWeed(Request request, Sheet sheet, List<Row> weeds) {
+    Row weed = weeds.get(0);
+    Optional<Note> note =
+        Notes.best(request.turn().text(), Set.of("choose"), 0.3).filter(n -> isAbout(n, weed));
+    sheet.say(way(weed));
+    note.ifPresent(n -> Notes.tell(n, sheet));
+    if (note.isEmpty()) {
+      sheet.say("Best time: " + weed.text("best_time") + ". " + weed.text("why"));
+    }
+    for (Row other : weeds.subList(1, weeds.size())) {
+      sheet.say(capital(other.text("name")) + ": " + products(other) + ".");
+    }
+    grass(request, sheet);
+    sheet.caution("read-label");
+    sheet.say("The label must list your weed and your grass; look under \"Sites\" and \"Weeds controlled\".");
+    sheet.suggest("How much for my lawn? Tell me the label's rate and the area.");
+    String first = note.map(Note::answer).orElse("For " + weed.text("name") + ": " + products(weed) + ".");
+    return sheet.answer(first + threeWay(request, weed));
+  }
+
+  private static boolean isAbout(Note note, Row weed) {
+    String words = (note.title() + " " + String.join(" ", note.about())).toLowerCase(java.util.Locale.ROOT);
+    List<String> names = new ArrayList<>(weed.texts("nicknames"));
+    names.add(weed.text("name"));
+    return names.stream().anyMatch(n -> words.contains(n.toLowerCase(java.util.Locale.ROOT)));
+  }
+
+  /** The three-way's verdict, where one was asked about. */
+  private static String threeWay(Request request, Row weed) {
+    boolean asked =
+        request.turn().of("product").stream()
+            .anyMatch(f -> f.word().orElse("").matches("three-way|broadleaf.*"));
+    if (!asked) {
+      return "";
+    }
+    return switch (weed.optional("three_way").orElse("")) {
+      case "good" -> " Yes, a three-way usually handles it.";
+      case "fair" -> " A three-way does part of the work; expect a second round.";
+      case "poor" -> " A three-way alone is usually not enough.";
+      case "no" -> " No, a three-way does not control it: you need a different product.";
+      default -> "";
+    };
+  }
+
+  private static String way(Row weed) {
+    return capital(weed.text("name")) + " (" + weed.text("botanical") + "): "
+        + String.join(", ", weed.texts("control")) + ". Usual active ingredients: " + actives(weed)
+        + ".";
+  }
+
+  private static String products(Row weed) {
+    String kind = weed.texts("control").isEmpty() ? "pull" : weed.texts("control").get(0);
+    return kind + ", such as " + actives(weed);
+  }
+
+  private static String actives(Row weed) {
+    List<String> names = weed.texts("actives");
+    return names.isEmpty() ? "see the label" : String.join(", ", names);
+  }
+
+  private static void grass(Request request, Sheet sheet) {
+    GrassWords.named(request)
+        .ifPresent(
+            row -> {
+              boolean tender = row.flag("tender");
+              List<String> hurt = row.texts("hurt_by");
+              if (tender || !hurt.isEmpty()) {
+                sheet.caution("grass-type");
+                sheet.say(
+                    capital(row.text("name")) + (tender ? " is easily hurt" : " is hurt by some")
+                        + (hurt.isEmpty() ? "." : ": not with " + String.join(", ", hurt) + "."));
+              }
+            });
+  }
+
+  private static String capital(String name) {
+    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+  }
+}

@@ -1,0 +1,103 @@
+package plainsward.topics;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.handbook.Note;
+import plainsward.reply.Reply;
+import plainsward.trade.Row;
+
+/** Which weed it is by its looks, what to look at next, and honestly unsure. */
+public final class IdentifyTopic implements Topic {
+  private static final double CLEAR = 2.2;
+  private static final double LEAST = 1.6;
+  private static final double NOTE_ALONE = 0.6;
+
+  @Override
+  public String code() {
+    return "identify";
+  }
+
+  @Override
+  public Reply reply(Request request) {
+    Sheet sheet = new Sheet(request, "identify").alsoTopic("choose");
+    List<Row> named =
+        request.turn().of("weed").stream()
+            .flatMap(f -> WeedBook.shipped().weed(f.word().orElse("")).stream())
+            .distinct()
+            .toList();
+    if (named.size() >= 2) {
+      return apart(request, sheet, named);
+    }
+    List<WeedBook.Match> matches = WeedBook.shipped().matches(request.turn().tokens());
+    boolean enough = !matches.isEmpty() && matches.get(0).score() >= LEAST
+        && (matches.get(0).traits().size() > 1 || matches.get(0).score() >= CLEAR);
+    if (!enough) {
+      return unclear(request, sheet, named);
+    }
+    return likely(request, sheet, matches);
+  }
+
+  private static Reply unclear(Request request, Sheet sheet, List<Row> named) {
+    Optional<Note> note = Notes.best(request.turn().text(), Set.of("identify"), NOTE_ALONE);
+    if (note.isPresent()) {
+      Notes.tell(note.get(), sheet);
+      return sheet.answer(note.get().answer());
+    }
+    if (named.size() == 1) {
+      Row weed = named.get(0);
+      sheet.say(weed.text("tell"));
+      return sheet.answer("To be sure of " + weed.text("name") + ": " + weed.text("tell"));
+    }
+    return sheet.ask(
+        "What do its leaves look like (shape, how many, how they sit), and is there a flower, a "
+            + "milky sap or a smell?",
+        "weed");
+  }
+
+  private static Reply likely(Request request, Sheet sheet, List<WeedBook.Match> matches) {
+    WeedBook.Match best = matches.get(0);
+    sheet.work("It fits " + best.weed().text("name") + " by: " + String.join(", ", best.traits()));
+    sheet.say(best.weed().text("tell"));
+    List<String> others =
+        matches.stream()
+            .skip(1)
+            .filter(m -> m.score() >= best.score() * 0.7)
+            .limit(2)
+            .map(m -> m.weed().text("name") + " (" + m.weed().text("tell") + ")")
+            .toList();
+    if (!others.isEmpty()) {
+      sheet.say("It could also be " + String.join(" or ", others));
+    }
+    Notes.best(request.turn().text(), Set.of("identify"), 0.5).ifPresent(n -> Notes.tell(n, sheet));
+    sheet.suggest("What gets rid of " + best.weed().text("name") + " in my grass?");
+    String sure = others.isEmpty() ? "That is most likely " : "That looks most like ";
+    return sheet.answer(sure + name(best.weed()) + ".");
+  }
+
+  private static String name(Row weed) {
+    List<String> nicknames = weed.texts("nicknames");
+    String nickname = nicknames.isEmpty() ? "" : ", also called " + nicknames.get(0);
+    return weed.text("name") + " (" + weed.text("botanical") + nickname + ")";
+  }
+
+  private static Reply apart(Request request, Sheet sheet, List<Row> named) {
+    Optional<Note> note = Notes.best(request.turn().text(), Set.of("identify"), 0.3);
+    note.ifPresent(n -> Notes.tell(n, sheet));
+    List<WeedBook.Match> matches = WeedBook.shipped().matches(request.turn().tokens());
+    named.forEach(weed -> sheet.say(capital(weed.text("name")) + ": " + weed.text("tell")));
+    Optional<WeedBook.Match> fits =
+        matches.stream().filter(m -> named.contains(m.weed())).findFirst();
+    String line =
+        note.map(Note::answer)
+            .orElse("Tell " + named.get(0).text("name") + " from " + named.get(1).text("name") + " by these:");
+    return sheet.answer(
+        fits.filter(m -> m.score() >= CLEAR)
+            .map(m -> "From what you say, more likely " + m.weed().text("name") + ". " + line)
+            .orElse(line));
+  }
+
+  private static String capital(String name) {
+    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+  }
+}

@@ -1,0 +1,90 @@
+package plainsward.topics;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.reading.PhraseBook;
+import plainsward.reading.Token;
+import plainsward.trade.Row;
+import plainsward.trade.Rows;
+
+/** The weeds table as the topics use it: by id, and by the looks that people describe. */
+final class WeedBook {
+  private static final WeedBook SHIPPED = new WeedBook();
+  private static final List<String> LOOKS = List.of("leaf", "stem", "flower", "habit");
+
+  /**
+   * A weed that fits a description.
+   *
+   * @param weed its row
+   * @param traits the traits that fit
+   * @param score how well
+   */
+  record Match(Row weed, List<String> traits, double score) {}
+
+  private final Map<String, Row> byId = new LinkedHashMap<>();
+  private final Map<String, Set<String>> traitsOf = new HashMap<>();
+  private final Map<String, Integer> carriers = new HashMap<>();
+  private final PhraseBook<String> traits = new PhraseBook<>();
+
+  private WeedBook() {
+    for (Row row : Rows.of("weeds")) {
+      byId.put(row.text("id"), row);
+      Set<String> looks = new HashSet<>();
+      LOOKS.forEach(key -> row.texts(key).forEach(t -> looks.add(t.toLowerCase(Locale.ROOT))));
+      row.texts("season").forEach(t -> looks.add(t.toLowerCase(Locale.ROOT)));
+      traitsOf.put(row.text("id"), looks);
+      looks.forEach(t -> carriers.merge(t, 1, Integer::sum));
+    }
+    for (Row row : Rows.of("traits")) {
+      String trait = row.text("trait").toLowerCase(Locale.ROOT);
+      addPhrase(row.text("trait"), trait);
+      row.texts("said").forEach(said -> addPhrase(said, trait));
+    }
+  }
+
+  private void addPhrase(String said, String trait) {
+    String plain = said.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9 '#-]", " ");
+    String phrase = plain.replace("-", " ").replace("'", "").strip().replaceAll("\\s+", " * ");
+    if (!phrase.isEmpty()) {
+      traits.add(said.split(" ").length > 3 ? phrase : phrase.replace(" * ", " "), trait);
+    }
+  }
+
+  static WeedBook shipped() {
+    return SHIPPED;
+  }
+
+  Optional<Row> weed(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
+
+  /** The weeds that fit the words, best first. */
+  List<Match> matches(List<Token> tokens) {
+    Set<String> said = new HashSet<>();
+    traits.find(tokens).forEach(found -> said.add(found.meaning()));
+    List<Match> all = new ArrayList<>();
+    for (Row weed : byId.values()) {
+      List<String> fit =
+          said.stream().filter(traitsOf.get(weed.text("id"))::contains).sorted().toList();
+      double score = fit.stream().mapToDouble(this::weight).sum();
+      if (!fit.isEmpty()) {
+        all.add(new Match(weed, fit, score));
+      }
+    }
+    all.sort((a, b) -> Double.compare(b.score(), a.score()));
+    return all;
+  }
+
+  /** A trait that few weeds have tells more. */
+  private double weight(String trait) {
+    int many = carriers.getOrDefault(trait, 1);
+    return Math.log((byId.size() + 1.0) / many);
+  }
+}
