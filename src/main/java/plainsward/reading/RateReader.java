@@ -172,7 +172,8 @@ final class RateReader {
     if (top.implied() && !firm) {
       return Optional.empty();
     }
-    return ground(top, k, firm)
+    boolean lawnFor = word.equals("for") && !firm;
+    return (lawnFor ? Optional.<Measured>empty() : ground(top, k, firm))
         .or(() -> ground ? Optional.empty() : volume(top, i + 1, needsNumber))
         .map(m -> new Below(m.to(), m, firm || (covers && !word.equals("do")), covers));
   }

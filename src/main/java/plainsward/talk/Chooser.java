@@ -26,6 +26,7 @@ final class Chooser {
           "cost",
           "buy",
           "repeat");
+  private static final int LOUD = 7;
   private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
 
   private final Facts turn;
@@ -49,8 +50,15 @@ final class Chooser {
     if (!sum.isEmpty() && !wordsOnly) {
       topics.add(sum);
     }
-    int most = topics.isEmpty() ? 2 : 3;
-    advice.stream().limit(most).forEach(topics::add);
+    if (topics.isEmpty()) {
+      advice.stream().limit(2).forEach(topics::add);
+    } else {
+      turn.asks().stream()
+          .filter(a -> !SUMS.contains(a.topic()) && a.weight() >= LOUD)
+          .map(Ask::topic)
+          .limit(2)
+          .forEach(topics::add);
+    }
     return List.copyOf(topics);
   }
 
@@ -140,6 +148,9 @@ final class Chooser {
     if (turn.asks("buy") && !has("bag") || turn.asks("buy") && any("container")) {
       return "buy";
     }
+    if (any("makes_volume") && (any("container") || memory.has("container"))) {
+      return "strength";
+    }
     if (isConversion()) {
       return "convert";
     }
@@ -186,6 +197,11 @@ final class Chooser {
     if (has("shape") && !amounts && !rateKnown && !wantsProduct()) {
       return "measure";
     }
+    boolean water =
+        turn.tokens().stream().anyMatch(t -> t.norm().matches("water|dilute|mix|mixed|add"));
+    if (memory.has("ready_to_use") && (turn.asks("mix") || water && !turn.says("ready-to-use"))) {
+      return "mix";
+    }
     if (has("lawn_part") && (rateKnown || amounts)
         || rateKnown && any("tank", "spray_volume", "tank_part")) {
       return "mix";
@@ -197,9 +213,6 @@ final class Chooser {
     }
     if (any("in_hand", "left_in_tank") && any("spray_rate", "label_rate", "strength")) {
       return "mix";
-    }
-    if (any("makes_volume") && (any("container") || memory.has("container"))) {
-      return "strength";
     }
     if (amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"))) {
       return "mix";

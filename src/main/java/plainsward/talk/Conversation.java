@@ -34,8 +34,8 @@ public final class Conversation {
   private static final int MOST_UNDO = 8;
   private static final int SHORT = 9;
   private static final Set<String> DOSE_FACTS =
-      Set.of("label_rate", "strength", "area", "tank", "spray_rate", "spray_volume", "price",
-          "analysis", "adjuvant_rate", "container");
+      Set.of("label_rate", "strength", "area", "tank", "spray_rate", "spray_volume", "analysis",
+          "adjuvant_rate", "container");
 
   private final Setting setting;
   private final Reader reader;
@@ -180,7 +180,8 @@ public final class Conversation {
     boolean figures =
         facts.all().stream()
             .anyMatch(f -> DOSE_FACTS.contains(f.name()) || !f.sides().isEmpty());
-    boolean told = !facts.labels().isEmpty() && facts.all().stream().anyMatch(f -> f.value().isPresent());
+    boolean form = facts.says("ready-to-use") || facts.says("concentrate");
+    boolean told = form && facts.asks().isEmpty() || !facts.labels().isEmpty() && facts.all().stream().anyMatch(f -> f.value().isPresent());
     if (figures || told) {
       return Optional.empty();
     }
@@ -260,7 +261,6 @@ public final class Conversation {
     for (Reply more : replies.subList(1, replies.size())) {
       more.topics().forEach(all::topic);
       all.say(more.headline());
-      more.body().forEach(all::say);
       more.figures().forEach(all::figure);
       more.working().forEach(all::work);
       more.assumed().forEach(all::assumed);

@@ -55,7 +55,10 @@ final class Logger {
     boolean told = turn.says("log") && (day.isPresent() || !turn.labels().isEmpty());
     boolean other = facts.stream().anyMatch(f -> NOT_A_SPRAYING.contains(f.name()));
     boolean label = facts.stream().anyMatch(f -> f.name().equals("interval"));
-    boolean asked = turn.asks().stream().anyMatch(a -> a.weight() > WEAK);
+    boolean asked =
+        turn.asks("progress")
+            || turn.asks("rules")
+            || turn.asks().stream().anyMatch(a -> a.weight() > WEAK);
     return told && !other && !label && !asked;
   }
 

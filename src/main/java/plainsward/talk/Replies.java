@@ -9,6 +9,7 @@ import plainsward.reply.ReplyBuilder;
 import plainsward.topics.Known;
 import plainsward.topics.Request;
 import plainsward.units.Shown;
+import plainsward.units.Units;
 
 /** The replies that belong to the talk itself and to no topic. */
 final class Replies {
@@ -41,10 +42,22 @@ final class Replies {
   /** Says back what was taken in. */
   static Reply noted(List<Fact> facts) {
     StringBuilder line = new StringBuilder("Noted: ");
-    line.append(String.join(", ", facts.stream().map(Fact::said).distinct().toList()));
+    line.append(String.join(", ", facts.stream().map(Replies::readBack).distinct().toList()));
     ReplyBuilder reply = new ReplyBuilder(Kind.DONE).headline(line.append('.').toString());
     reply.understood(facts.stream().map(f -> new Known(f, "question").understood()).toList());
     return reply.suggest("What would you like to know?").build();
+  }
+
+  /** What was said, with what it was taken for where the words leave that open. */
+  private static String readBack(Fact fact) {
+    boolean open = fact.leavesOpen("square") || fact.leavesOpen("square-metre") || fact.leavesOpen("unit");
+    if (!open || fact.value().isEmpty()) {
+      return fact.said();
+    }
+    String taken = Shown.of(fact.amount());
+    boolean metres = fact.leavesOpen("square-metre");
+    String words = metres ? taken + ", square metres, about " + Shown.of(fact.amount().in(Units.SQUARE_FOOT)) : taken;
+    return fact.said() + " (taken as " + words + ")";
   }
 
   /** The last sum, step by step. */

@@ -54,6 +54,7 @@ final class Understanding {
       case "product_amount" -> amount(fact);
       case "bare_tank", "only_takes" -> fact.as("tank");
       case "day" -> day(fact);
+      case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
       case "content_left" -> fact.as("container");
       case "times" -> fact.as(turn.says("past") ? "applied_count" : "season_limit");
       case "test_area" -> isCalibrating() ? fact : fact.as("area");

@@ -28,6 +28,9 @@ public final class MixTopic implements Topic {
     if (request.has("ready_to_use")) {
       return readyToUse(sheet);
     }
+    if (isOverfull(request)) {
+      return tooStrong(request, sheet);
+    }
     if (request.turn().has("makes_volume") && request.has("container")) {
       return InHand.madeStrength(request, sheet);
     }
@@ -51,6 +54,26 @@ public final class MixTopic implements Topic {
       return askTank(request, sheet, job, rate);
     }
     return worked(request, sheet, job, rate, fillsAsked);
+  }
+
+  /** The product for a full tank went in, but less water did. */
+  private static boolean isOverfull(Request request) {
+    boolean both = request.turn().has("tank") && request.turn().has("spray_volume");
+    boolean rate = request.turn().has("label_rate") || request.turn().has("strength");
+    return both && !rate && request.says("past") && request.says("for-full");
+  }
+
+  private static Reply tooStrong(Request request, Sheet sheet) {
+    Quantity tank = request.amount("tank").orElseThrow();
+    Quantity mixed = request.amount("spray_volume").orElseThrow();
+    Ratio times = tank.ratioTo(mixed);
+    Quantity water = tank.minus(mixed.in(tank.unit()));
+    sheet.work(Shown.of(tank) + " ÷ " + Shown.of(mixed) + " = " + Shown.number(times));
+    sheet.caution("above-label", "read-label").alsoTopic("progress");
+    return sheet.answer(
+        "It is " + Shown.number(times) + " times too strong per gallon, so don't spray it like that: "
+            + "it needs " + Shown.of(water) + " more water, in a clean bucket with part of the mix "
+            + "if the tank is full.");
   }
 
   /** What is mixed at the factory is not mixed again. */
