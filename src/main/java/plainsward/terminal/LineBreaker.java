@@ -36,13 +36,15 @@ final class LineBreaker {
       return List.of(text.stripTrailing());
     }
     LineBreaker breaker = new LineBreaker(width);
-    int indent = 0;
-    while (indent < text.length() && text.charAt(indent) == ' ') {
-      indent++;
-    }
+    int indent = spaces(text, 0);
     breaker.begin(Math.min(indent, width / 2));
-    for (String word : text.substring(indent).split(" +", 0)) {
-      breaker.add(word, hang);
+    int at = indent;
+    while (at < text.length()) {
+      int start = at + spaces(text, at);
+      int stop = text.indexOf(' ', start);
+      int end = stop < 0 ? text.length() : stop;
+      breaker.add(start - at, text.substring(start, end), hang);
+      at = end;
     }
     breaker.end();
     return breaker.lines;
@@ -68,16 +70,23 @@ final class LineBreaker {
     }
   }
 
-  private void add(String word, int hang) {
+  private static int spaces(String text, int from) {
+    int end = from;
+    while (end < text.length() && text.charAt(end) == ' ') {
+      end++;
+    }
+    return end - from;
+  }
+
+  /** Adds a word with the gap before it, or the word alone at the start of a new line. */
+  private void add(int gap, String word, int hang) {
     boolean starts = line.toString().isBlank();
-    int needed = columns(word) + (starts ? 0 : 1);
-    if (column + needed > width && !starts) {
+    if (!starts && column + gap + columns(word) > width) {
       end();
       begin(hang);
-      starts = true;
-    }
-    if (!starts) {
-      put(' ', hang);
+    } else if (!starts) {
+      line.append(" ".repeat(gap));
+      column += gap;
     }
     word.codePoints().forEach(c -> put(c, hang));
   }

@@ -44,10 +44,11 @@ final class LoadTable {
     List<LoadTable> tables = loads.stream().map(LoadTable::rows).toList();
     int name = tables.stream().mapToInt(t -> t.widest(0)).max().orElse(0);
     int amount = tables.stream().mapToInt(t -> t.widest(1)).max().orElse(0);
+    boolean drawn = loads.stream().anyMatch(Loads.Load::isPart);
     for (int i = 0; i < loads.size(); i++) {
-      lines.add(
-          Line.title(
-              Line.Part.LOADS, title(loads.get(i), loads.size() == 1) + gauge.apply(loads.get(i))));
+      Loads.Load load = loads.get(i);
+      String title = title(load, loads.size() == 1) + (drawn ? gauge.apply(load) : "");
+      lines.add(Line.title(Line.Part.LOADS, title));
       for (String[] row : tables.get(i).rows) {
         String text = padded(row[0], name + GAP) + padded(row[1], amount + GAP) + row[2];
         lines.add(new Line(Line.Part.LOADS, Line.Look.PLAIN, "  " + text.stripTrailing(), 7));
@@ -69,7 +70,7 @@ final class LoadTable {
     if (load.isPart()) {
       return (isOnly ? "In the one load, " : "In the last load, ") + volume;
     }
-    String loads = load.count() == 1 ? "In a load" : "In each of " + count(load) + " loads";
+    String loads = load.count() == 1 ? "In one load" : "In each of " + count(load) + " loads";
     return loads + " of " + volume + area;
   }
 
@@ -80,7 +81,7 @@ final class LoadTable {
   private static LoadTable rows(Loads.Load load) {
     LoadTable table = new LoadTable();
     String half = Shown.of(load.volume().dividedBy(Ratio.of(2)));
-    table.row("Water", half, "about half of it");
+    table.row("Water", half, "half");
     load.product().ifPresent(figure -> table.pour("Product", figure));
     load.adjuvant().ifPresent(figure -> table.pour("Wetting agent", figure));
     table.row("Water", "to " + Shown.of(load.volume()), "the rest");
@@ -89,7 +90,7 @@ final class LoadTable {
 
   private void pour(String what, Figure figure) {
     Optional<String> mark = MeasureWords.beside(figure);
-    row(what, CleanText.line(figure.shown()), mark.map(m -> "= " + m).orElse(""));
+    row(what, CleanText.line(figure.shown()), mark.orElse(""));
   }
 
   private void row(String what, String amount, String beside) {
