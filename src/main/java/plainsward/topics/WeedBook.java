@@ -16,8 +16,8 @@ import plainsward.trade.Rows;
 
 /** The weeds table as the topics use it: by id, and by the looks that people describe. */
 final class WeedBook {
-  private static final WeedBook SHIPPED = new WeedBook();
   private static final List<String> LOOKS = List.of("leaf", "stem", "flower", "habit");
+  private static final WeedBook SHIPPED = new WeedBook();
 
   /**
    * A weed that fits a description.
