@@ -61,6 +61,7 @@ final class Spelling {
             || norm.length() > 14
             || words.contains(norm)
             || ownWords.contains(norm)
+            || norm.endsWith("s") && words.contains(norm.substring(0, norm.length() - 1))
             || NumberWords.isNumberWord(norm);
     return leave ? token : token.as(nearest(norm));
   }

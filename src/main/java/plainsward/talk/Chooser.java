@@ -46,7 +46,9 @@ final class Chooser {
     String sum = sum();
     List<String> advice = advice();
     boolean wordsOnly =
-        !advice.isEmpty() && !hasDoseFacts() && DOSES.contains(sum) && !asksKnownDose();
+        !advice.isEmpty()
+            && (!hasDoseFacts() && DOSES.contains(sum) && !asksKnownDose() && !asksRate()
+                || sum.equals("repeat") && isIdleRepeat());
     if (!sum.isEmpty() && !wordsOnly) {
       topics.add(sum);
     }
@@ -69,6 +71,18 @@ final class Chooser {
         .map(Ask::topic)
         .distinct()
         .toList();
+  }
+
+  /** "how many oz of weed killer per gallon for dandelions": an amount of product is wanted. */
+  private boolean asksRate() {
+    return (turn.asks("mix") || turn.asks("strength")) && has("wanted") && wantsProduct();
+  }
+
+  /** Whether "again" is asked with no day and no interval, so that words answer it better. */
+  private boolean isIdleRepeat() {
+    return !any("interval", "day", "last_applied", "season_limit", "applied_count")
+        && !memory.has("interval") && !memory.has("last_applied") && memory.log().isEmpty()
+        && turn.asks().stream().anyMatch(a -> a.topic().matches("progress|keep-off|seed"));
   }
 
   /** Whether a figure of a dose that is known is asked for: "and how much water in each?". */

@@ -33,6 +33,9 @@ import plainsward.units.Ratio;
 public final class Conversation {
   private static final int MOST_UNDO = 8;
   private static final int SHORT = 9;
+  private static final Set<String> EMPTY =
+      Set.of("number", "wanted", "price", "times", "other", "length", "time", "height", "elapsed",
+          "said_today", "day", "adjuvant", "product", "active");
   private static final Set<String> DOSE_FACTS =
       Set.of("label_rate", "strength", "area", "tank", "spray_rate", "spray_volume", "analysis",
           "adjuvant_rate", "container");
@@ -137,7 +140,7 @@ public final class Conversation {
       asks = last.asks();
     }
     if (topics.isEmpty()) {
-      return inWords(heard).orElseGet(() -> tied.isEmpty() ? Replies.notUnderstood() : noted(heard, tied));
+      return inWords(heard).orElseGet(() -> noted(tied));
     }
     return answered(heard, topics, asks);
   }
@@ -167,9 +170,10 @@ public final class Conversation {
     return unit || named;
   }
 
-  private Reply noted(Facts heard, List<Fact> tied) {
+  private Reply noted(List<Fact> tied) {
     lastWords = "";
-    return Replies.noted(tied);
+    boolean meant = tied.stream().anyMatch(f -> !EMPTY.contains(f.name()));
+    return meant ? Replies.noted(tied) : Replies.notUnderstood();
   }
 
   /**
@@ -188,6 +192,9 @@ public final class Conversation {
     Request request =
         new Request(facts, known(facts), facts.asks(), setting.units(), setting.today());
     boolean fragment = facts.tokens().size() <= SHORT && !lastWords.isEmpty();
+    if (!fragment && !TradeWords.areIn(facts.tokens())) {
+      return Optional.empty();
+    }
     Optional<Reply> reply =
         fragment
             ? NoteTopic.anywhere(request, lastWords + " " + facts.text())

@@ -13,6 +13,7 @@ import plainsward.trade.Rows;
 
 /** What sort of product for a weed, a grass and a season; the label has the last word. */
 public final class ChooseTopic implements Topic {
+  private static final int FEW_WORDS = 9;
   private static final double NOTE_FITS = 0.5;
   private static final Map<String, Row> ACTIVES = byId("actives");
 
@@ -84,7 +85,7 @@ public final class ChooseTopic implements Topic {
 
   private static Reply inWords(Request request, Sheet sheet) {
     Optional<Note> note = Notes.best(request.turn().text(), Set.of("choose"), NOTE_FITS);
-    if (note.isPresent()) {
+    if (note.isPresent() && !isBare(request)) {
       Notes.tell(note.get(), sheet);
       GrassWords.caution(request, sheet);
       return sheet.answer(note.get().answer());
@@ -94,6 +95,14 @@ public final class ChooseTopic implements Topic {
             + "flower and habit.",
         "weed",
         "grass");
+  }
+
+  /** "What do I spray on my lawn?" names neither weed nor product nor grass. */
+  private static boolean isBare(Request request) {
+    boolean named =
+        List.of("weed", "grass", "active", "product", "adjuvant").stream()
+            .anyMatch(request.turn()::has);
+    return !named && request.turn().tokens().size() <= FEW_WORDS;
   }
 
   private static Reply forWeed(Request request, Sheet sheet, List<Row> weeds) {

@@ -52,6 +52,7 @@ public final class RepeatTopic implements Topic {
     List<Known> days =
         request.has("last_applied") ? request.all("last_applied") : request.all("day");
     return days.stream()
+        .filter(k -> !k.fact().name().equals("said_today"))
         .flatMap(k -> k.fact().date().stream())
         .filter(d -> !d.isAfter(request.today().plusYears(1)))
         .max(LocalDate::compareTo);
