@@ -177,7 +177,7 @@ final class FactMaker {
     if (bareRole.equals("label_rate") && number.low().compareTo(Ratio.of(100)) < 0) {
       return List.of(perThousand(number, said));
     }
-    if (bareRole.equals("tank")) {
+    if (bareRole.equals("tank") || bareRole.equals("only_takes")) {
       return List.of(
           Fact.of("tank", new Quantity(number.low(), tankUnit()), said, number.from())
               .doubting(List.of("gallon")));

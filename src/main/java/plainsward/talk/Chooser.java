@@ -231,6 +231,11 @@ final class Chooser {
     if (amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"))) {
       return "mix";
     }
+    boolean squares =
+        turn.first("area").map(f -> f.leavesOpen("square-metre")).orElse(false) && !amounts;
+    if (squares && turn.asks().isEmpty()) {
+      return "measure";
+    }
     boolean shapeOnly =
         has("shape")
             && turn.all().size()

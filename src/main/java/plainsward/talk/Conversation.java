@@ -73,7 +73,21 @@ public final class Conversation {
     if (emergency.isPresent()) {
       return emergency.get();
     }
-    return housekeeping(facts).or(() -> Refusals.check(facts)).orElseGet(() -> talk(facts));
+    return housekeeping(facts)
+        .or(() -> Refusals.check(facts))
+        .or(() -> outside(facts))
+        .orElseGet(() -> talk(facts));
+  }
+
+  /** What is outside the trade: says so, and what part is ours. */
+  private Optional<Reply> outside(Facts facts) {
+    boolean ours = facts.all().stream().anyMatch(f -> f.name().matches("weed|active|product"));
+    if (ours || !TradeWords.areOutside(facts.tokens())) {
+      return Optional.empty();
+    }
+    Request request =
+        new Request(facts, known(facts), facts.asks(), setting.units(), setting.today());
+    return Optional.of(NoteTopic.outside(request));
   }
 
   private Optional<Reply> housekeeping(Facts facts) {

@@ -38,8 +38,10 @@ final class Understanding {
     List<Fact> all = new ArrayList<>();
     boolean areaSaid = turn.has("area") || turn.has("shape");
     boolean left = turn.has("content_left");
+    boolean onlyTakes = turn.says("only-takes") && turn.has("tank");
     for (Fact fact : turn.all()) {
-      if (!(left && fact.name().equals("container"))) {
+      boolean nominal = onlyTakes && fact.name().equals("volume");
+      if (!(left && fact.name().equals("container")) && !nominal) {
         all.add(tied(fact, areaSaid));
       }
     }

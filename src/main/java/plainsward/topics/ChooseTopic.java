@@ -117,6 +117,7 @@ public final class ChooseTopic implements Topic {
     for (Row other : weeds.subList(1, weeds.size())) {
       sheet.say(capital(other.text("name")) + ": " + products(other) + ".");
     }
+    tree(request, sheet);
     grass(request, sheet);
     sheet.caution("read-label");
     sheet.say("The label must list your weed and your grass; look under \"Sites\" and \"Weeds controlled\".");
@@ -163,6 +164,23 @@ public final class ChooseTopic implements Topic {
   private static String actives(Row weed) {
     List<String> names = weed.texts("actives");
     return names.isEmpty() ? "see the label" : String.join(", ", names);
+  }
+
+  /** What moves in the soil is kept away from trees. */
+  private static void tree(Request request, Sheet sheet) {
+    boolean tree =
+        request.turn().tokens().stream()
+            .anyMatch(t -> t.norm().matches("trees?|maples?|oaks?|birch|pine|elm|redbud|roots?"));
+    boolean moves =
+        request.all("active").stream()
+            .map(k -> ACTIVES.get(k.fact().word().orElse("")))
+            .anyMatch(row -> row != null && row.flag("tree_roots"));
+    if (tree && moves) {
+      sheet.caution("tree-roots");
+      sheet.say(
+          "Not over tree roots: it moves in the soil, and roots reach at least as far out as the "
+              + "tree is tall. Use a product without it there if the label allows, or pull by hand.");
+    }
   }
 
   private static void grass(Request request, Sheet sheet) {

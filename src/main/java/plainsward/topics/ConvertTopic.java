@@ -31,6 +31,9 @@ public final class ConvertTopic implements Topic {
     if (wanted.isEmpty() && amounts.size() == 2 && alike(amounts)) {
       return compared(sheet, amounts.get(0).amount(), amounts.get(1).amount());
     }
+    if (wanted.size() > 1 && wanted.stream().distinct().count() == 1 && amounts.isEmpty()) {
+      return new NoteTopic("words").reply(request);
+    }
     Optional<Fact> said = amount(request, wanted);
     if (said.isEmpty()) {
       return sheet.ask("What amount do you want converted, and into what?", "area");

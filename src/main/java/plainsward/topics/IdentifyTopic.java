@@ -40,7 +40,12 @@ public final class IdentifyTopic implements Topic {
 
   private static Reply unclear(Request request, Sheet sheet, List<Row> named) {
     Optional<Note> note = Notes.best(request.turn().text(), Set.of("identify"), NOTE_ALONE);
-    if (note.isPresent()) {
+    boolean looks =
+        !WeedBook.shipped().matches(request.turn().tokens()).isEmpty()
+            || !named.isEmpty()
+            || request.turn().tokens().stream()
+                .anyMatch(t -> t.norm().matches("difference|apart|explain|describes?|sample|photo"));
+    if (note.isPresent() && looks) {
       Notes.tell(note.get(), sheet);
       return sheet.answer(note.get().answer());
     }

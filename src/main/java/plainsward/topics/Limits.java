@@ -49,7 +49,7 @@ public final class Limits {
 
   private static Optional<Reply> tooSoon(Request request) {
     Optional<Known> interval = request.has("interval") ? request.get("interval") : Optional.empty();
-    if (interval.isEmpty() || !asksForMore(request)) {
+    if (interval.isEmpty() || !asksForMore(request) || request.turn().asks("seed")) {
       return Optional.empty();
     }
     Optional<Reply> byWait = proposedWait(request, interval.get());

@@ -29,6 +29,12 @@ public final class MeasureTopic implements Topic {
     }
     Quantity area = ground.get().area();
     String shown = sheet.figure("area", area);
+    if (request.get("area").map(k -> k.leavesOpen("square-metre")).orElse(false)) {
+      sheet.suggest("Are those square metres? Ask for the two sides to be sure.");
+      return sheet.answer(
+          "Taken as " + shown + ", square metres: about " + Shown.of(area.in(Units.SQUARE_FOOT))
+              + ". Ask for the two sides in metres to be sure.");
+    }
     sheet.steps(ground.get().steps());
     sheet.suggest("How much for it? Tell me your label's rate.");
     return sheet.answer("That is " + shown + acres(area) + " of ground.");

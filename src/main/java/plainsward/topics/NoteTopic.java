@@ -45,6 +45,23 @@ public final class NoteTopic implements Topic {
         .map(note -> told(note, new Sheet(request, note.topics().get(0))));
   }
 
+  /** What is said of a question outside the trade: the nearest note about such, or a sentence. */
+  public static Reply outside(Request request) {
+    Sheet sheet = new Sheet(request, "other");
+    Optional<Note> note =
+        Notes.best(request.turn().text(), Set.of("other"), 0.4)
+            .filter(n -> n.topics().contains("other"));
+    if (note.isPresent()) {
+      return told(note.get(), sheet);
+    }
+    sheet.say(
+        "I know lawn weeds, spraying and feeding. For the rest ask the extension service, or "
+            + "whoever deals with such things.");
+    return ReplyBuilder.from(sheet.answer("That is outside what I know."))
+        .kind(Kind.UNSURE)
+        .build();
+  }
+
   private static Reply told(Note note, Sheet sheet) {
     Notes.tell(note, sheet);
     Reply reply = sheet.answer(note.answer());

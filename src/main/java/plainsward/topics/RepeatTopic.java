@@ -20,9 +20,13 @@ public final class RepeatTopic implements Topic {
 
   @Override
   public Reply reply(Request request) {
+    if (request.turn().tokens().stream().anyMatch(t -> t.is("why"))) {
+      return new NoteTopic("repeat").reply(request);
+    }
     Sheet sheet = new Sheet(request, "repeat");
     boolean counts = request.has("applied_count") && request.has("season_limit");
-    if (request.wants("applications_left") || counts && !request.has("interval")) {
+    if (request.wants("applications_left") 
+        || counts && (!request.has("interval") || request.turn().has("season_limit"))) {
       return left(request, sheet);
     }
     Optional<LocalDate> last = last(request);
