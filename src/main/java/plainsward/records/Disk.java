@@ -76,9 +76,6 @@ class Disk {
     makeFolder(file.getParent());
     Path target = Files.exists(file) ? file.toRealPath() : file;
     Path folder = target.getParent();
-    if (target == file) {
-      clearUnfinished(folder);
-    }
     Path fresh = folder.resolve("." + UUID.randomUUID() + UNFINISHED);
     try {
       try (FileChannel channel =
@@ -94,8 +91,11 @@ class Disk {
     forceFolder(folder);
   }
 
-  /** What a killed run left: the guard is held, so nobody is still writing it. */
-  private static void clearUnfinished(Path folder) throws IOException {
+  /** Clears what a killed run left: the guard is held, so nobody is still writing it. */
+  void clearUnfinished(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
     try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, ".*" + UNFINISHED)) {
       for (Path file : left) {
         Files.deleteIfExists(file);

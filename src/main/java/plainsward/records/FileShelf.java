@@ -57,6 +57,7 @@ final class FileShelf<T> implements Shelf<T> {
           refresh();
           Path file = fileFor(codec.name(thing));
           try {
+            disk.clearUnfinished(folder);
             disk.replace(file, content);
           } catch (IOException fault) {
             throw Faults.writing(file, fault);

@@ -161,6 +161,17 @@ public final class RecordBook {
   }
 
   /**
+   * Keeps the lawns of a CSV table or a GeoJSON outline, and tells what could not be read.
+   *
+   * @throws RecordFault where nothing of it can be read, with the place in the file
+   */
+  public Imported importLawns(Path file) {
+    Imported imported = LawnFile.read(file);
+    imported.lawns().forEach(this::save);
+    return imported;
+  }
+
+  /**
    * Reads a label file from anywhere, without keeping it.
    *
    * @throws RecordFault where it is not as expected, with the path of the field
