@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -17,6 +18,10 @@ import plainsward.units.Unit;
 final class Amounts {
   private static final Set<String> AMOUNT = Set.of("amount", "unit");
   private static final Set<String> RANGE = Set.of("amount", "high", "unit");
+
+  /** A unit of nothing ({@code 0.[sft_i]}), or of more than anybody would write. */
+  private static final Pattern ODD_MULTIPLIER = Pattern.compile("(?<![0-9])0+\\.|[0-9]{7}");
+
   private static final int LONGEST_WAIT = 3660;
   private static final BigInteger MOST_EXACT = BigInteger.TEN.pow(40);
 
@@ -94,7 +99,9 @@ final class Amounts {
   }
 
   private static Unit unit(Node node, Kind kind) {
-    if (node.value() instanceof String code && Unit.isKnown(code)) {
+    if (node.value() instanceof String code
+        && !(code.indexOf('.') > 0 && ODD_MULTIPLIER.matcher(code).find())
+        && Unit.isKnown(code)) {
       Unit unit = Unit.of(code);
       if (kind.dimensions.contains(unit.dimension())) {
         return unit;

@@ -13,8 +13,7 @@ import java.util.Locale;
 public final class DateCalendar {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("uuuuMMdd", Locale.ROOT);
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuuMMdd", Locale.ROOT);
 
   /** The longest line in octets, without its end: RFC 5545, section 3.1. */
   private static final int LONGEST = 75;

@@ -145,7 +145,7 @@ final class FileLog implements LogStore {
       }
       return null;
     } catch (FieldFault fault) {
-      return fault.getMessage();
+      return fault.getMessage().replaceFirst("^line 1, ", "");
     }
   }
 

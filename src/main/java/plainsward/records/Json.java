@@ -66,7 +66,7 @@ final class Json {
   }
 
   private static String place(JsonLocation at) {
-    return "line " + at.getLineNr() + ", column " + at.getColumnNr();
+    return at == null ? "" : "line " + at.getLineNr() + ", column " + at.getColumnNr();
   }
 
   private static String reason(JsonProcessingException broken) {

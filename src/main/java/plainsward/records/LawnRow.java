@@ -14,7 +14,8 @@ import plainsward.units.Unit;
 /** One row of a table of lawns. */
 record LawnRow(LawnColumns columns, CSVRecord row) {
   private static final Pattern AREA =
-      Pattern.compile("((?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]{1,12})(?:\\.[0-9]{1,12})?)\\s*(.*)");
+      Pattern.compile(
+          "((?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]{1,12})(?:\\.[0-9]{1,12})?)\\s*((?:[^0-9.,].*)?)");
 
   /** The line of the file on which the row starts, the heading being line 1. */
   long line() {
@@ -89,7 +90,9 @@ record LawnRow(LawnColumns columns, CSVRecord row) {
         Unit.isKnown(said)
             ? Optional.of(Unit.of(said))
             : MeasureWords.shipped()
-                .find(Names.key(said.replace(".", " ").replace("²", "2")).replaceAll("(?<=\\p{L})(?=[0-9])", " "))
+                .find(
+                    Names.key(said.replace(".", " ").replace("²", "2"))
+                        .replaceAll("(?<=\\p{L})(?=[0-9])", " "))
                 .map(word -> word.us());
     return known
         .filter(u -> u.dimension().equals(Dimension.AREA))

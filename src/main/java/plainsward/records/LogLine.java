@@ -1,5 +1,6 @@
 package plainsward.records;
 
+import java.time.LocalDate;
 import java.util.Set;
 import plainsward.records.Amounts.Kind;
 
@@ -7,6 +8,15 @@ import plainsward.records.Amounts.Kind;
 sealed interface LogLine {
   /** The version that is written. */
   int VERSION = 1;
+
+  /** The fields of an application. */
+  Set<String> FIELDS =
+      Set.of(
+          "version", "kind", "id", "date", "label", "lawn", "product", "area", "sprayer", "weather",
+          "who", "remark");
+
+  /** The fields of an undoing. */
+  Set<String> UNDOING = Set.of("version", "kind", "of");
 
   /** An application. */
   record Applied(LogEntry entry) implements LogLine {}
@@ -18,7 +28,7 @@ sealed interface LogLine {
   static LogLine read(Node file, long number) {
     Node node = file.version(VERSION) == 0 ? OldVersions.logLine(file, number) : file;
     if ("undone".equals(node.get("kind").value())) {
-      node.allow(Set.of("version", "kind", "of"));
+      node.allow(UNDOING);
       return new Undone(node.get("of").name());
     }
     if (!"applied".equals(node.get("kind").value())) {
@@ -28,17 +38,14 @@ sealed interface LogLine {
   }
 
   private static LogEntry entry(Node node) {
-    node.allow(
-        Set.of(
-            "version", "kind", "id", "date", "label", "lawn", "product", "area", "sprayer",
-            "weather", "who", "remark"));
-    Node date = node.get("date");
-    if (date.date().getYear() < 1900 || date.date().getYear() > 2999) {
-      throw date.expected("a date between 1900 and 2999");
+    node.allow(FIELDS);
+    LocalDate date = node.get("date").date();
+    if (date.getYear() < 1900 || date.getYear() > 2999) {
+      throw node.get("date").expected("a date between 1900 and 2999");
     }
     return new LogEntry(
         node.get("id").name(),
-        date.date(),
+        date,
         node.get("label").name(),
         node.optional("lawn", Node::name),
         node.optional("product", n -> Amounts.read(n, Kind.PRODUCT)),

@@ -21,8 +21,18 @@ public final class LogTable {
     StringBuilder out = new StringBuilder();
     try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
       printer.printRecord(
-          "date", "lawn", "label", "product", "product unit", "area", "area unit", "sprayer",
-          "weather", "who", "remark", "id");
+          "date",
+          "lawn",
+          "label",
+          "product",
+          "product unit",
+          "area",
+          "area unit",
+          "sprayer",
+          "weather",
+          "who",
+          "remark",
+          "id");
       for (LogEntry entry : entries) {
         printer.printRecord(
             entry.date(),

@@ -5,6 +5,7 @@ import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The user's own names: what makes two of them the same, and the file name of one. */
 final class Names {
@@ -14,18 +15,28 @@ final class Names {
   private static final int LONGEST_FILE_NAME = 60;
   private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul");
 
+  private static final Pattern SPACE = Pattern.compile("\\s+");
+  private static final Pattern ODD_SPACE = Pattern.compile("[\\s&&[^ ]]| {2}");
+
   private Names() {}
 
   /** Names with the same key are the same name: case and spacing don't count. */
   static String key(String name) {
-    return name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    String key = name.strip().toLowerCase(Locale.ROOT);
+    return ODD_SPACE.matcher(key).find() ? SPACE.matcher(key).replaceAll(" ") : key;
   }
 
   /** Whether a text can be a name: not blank, not too long, nothing hidden in it. */
   static boolean isName(String text) {
-    return !text.isBlank()
-        && text.length() <= LONGEST
-        && text.codePoints().noneMatch(Names::isHidden);
+    if (text.isBlank() || text.length() > LONGEST) {
+      return false;
+    }
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      if (isHidden(text.codePointAt(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A name that is fit to be kept; others are a caller's mistake. */

@@ -24,6 +24,7 @@ record Node(String path, Object value) {
   private static final int MOST_DIGITS = 60;
 
   private static final Pattern FRACTION = Pattern.compile("-?[0-9]{1,60}/[0-9]{1,60}");
+  private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
   private static final int LONGEST_TEXT = 4000;
 
   /** The fault that something else was expected here. */
@@ -152,9 +153,12 @@ record Node(String path, Object value) {
 
   /** A date such as 2026-05-01. */
   LocalDate date() {
-    if (value instanceof String text && text.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+    if (value instanceof String text && DATE.matcher(text).matches()) {
       try {
-        return LocalDate.parse(text);
+        return LocalDate.of(
+            Integer.parseInt(text, 0, 4, 10),
+            Integer.parseInt(text, 5, 7, 10),
+            Integer.parseInt(text, 8, 10, 10));
       } catch (DateTimeException noSuchDay) {
         throw expected("a day of the calendar");
       }

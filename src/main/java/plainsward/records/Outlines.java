@@ -56,8 +56,8 @@ final class Outlines {
     }
     Node told = node.get("properties");
     boolean any = told.value() != null;
-    String name = (any ? told.optional("name", Node::name) : Optional.<String>empty())
-        .orElse(otherwise);
+    String name =
+        (any ? told.optional("name", Node::name) : Optional.<String>empty()).orElse(otherwise);
     Optional<String> grass = any ? told.optional("grass", Node::text) : Optional.empty();
     add(name, grass, area(node.get("geometry")));
   }

@@ -69,8 +69,7 @@ class DemoLabelsTest {
 
   @Test
   void allDemoLabelsShipWithTheProgram() throws IOException {
-    assertEquals(
-        files().stream().map(RecordBook::readLabel).toList(), DemoLabels.all());
+    assertEquals(files().stream().map(RecordBook::readLabel).toList(), DemoLabels.all());
     assertTrue(DemoLabels.all().size() >= 5);
   }
 

@@ -119,8 +119,7 @@ class LogTest {
   @Test
   void anEntryWithoutAnAreaWentOnTheWholeLawn() {
     book.append(Samples.entry(Samples.MAY, "front", "jug").withProduct(Samples.flOz("6")));
-    assertEquals(
-        Optional.of(Samples.fl("1.5")), book.log().use(front, jug, 2026).amount());
+    assertEquals(Optional.of(Samples.fl("1.5")), book.log().use(front, jug, 2026).amount());
   }
 
   @Test
@@ -148,8 +147,7 @@ class LogTest {
     spray(LocalDate.of(2026, 6, 1), "front", "6", 4000);
     spray(LocalDate.of(2026, 4, 30), "front", "6", 4000);
     spray(Samples.MAY, "back", "6", 4000);
-    assertEquals(
-        List.of(first, last), book.log().inMonth("front", YearMonth.of(2026, 5)));
+    assertEquals(List.of(first, last), book.log().inMonth("front", YearMonth.of(2026, 5)));
   }
 
   @Test

@@ -201,7 +201,6 @@ class RecordBookTest {
   void keepsAnExactFractionThatNoDecimalEquals(@TempDir Path home) {
     Quantity third = Quantity.of("1", "[foz_us]").dividedBy(plainsward.units.Ratio.of(3));
     RecordBook.open(home).append(LogEntry.of(Samples.MAY, "jug").withProduct(third));
-    assertEquals(
-        Optional.of(third), RecordBook.open(home).log().entries().get(0).product());
+    assertEquals(Optional.of(third), RecordBook.open(home).log().entries().get(0).product());
   }
 }
