@@ -21,7 +21,7 @@ import plainsward.units.Ratio;
 
 /** Whatever is done to a file, reading it gives a thing or one sentence, and nothing else. */
 class MutationTest {
-  private static final int MUTATIONS = 8000;
+  private static final int MUTATIONS = 3000;
   private static final String[] PIECES = {
     "null",
     "{}",
