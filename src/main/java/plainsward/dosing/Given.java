@@ -19,13 +19,11 @@ final class Given {
     return right;
   }
 
-  /** The quantity, if it is of one of the kinds and not below 0. */
-  static Quantity notBelow(String name, Quantity given, Dimension... kinds) {
-    Quantity right = ofKind(name, given, kinds);
-    if (right.inBase().signum() < 0) {
+  /** Refuses what is not of one of the kinds or below 0. */
+  static void notBelow(String name, Quantity given, Dimension... kinds) {
+    if (ofKind(name, given, kinds).inBase().signum() < 0) {
       throw new NotDosable(name, NotDosable.Why.BELOW_ZERO);
     }
-    return right;
   }
 
   /** The quantity, if it is of one of the kinds. */

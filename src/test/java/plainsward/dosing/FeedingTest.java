@@ -68,6 +68,7 @@ class FeedingTest {
     assertEquals("nitrogen_rate", rate.what());
     assertEquals("product_total", Nutrient.productFor(q("1 kg"), q("50 %")).what());
     assertEquals("product_rate", Nutrient.productFor(q("1 kg/har"), q("50 %")).what());
+    refused("nitrogen_target", Why.WRONG_KIND, () -> Nutrient.productFor(q("1 L"), q("9 %")));
     refused("spread_rate", Why.WRONG_KIND, () -> Nutrient.in(q("1 L"), q("20 %")));
     refused("analysis", Why.NOT_ABOVE_ZERO, () -> Nutrient.in(q("1 kg"), q("0 %")));
   }

@@ -82,6 +82,7 @@ class QuantityTest {
   @Test
   void quantitiesAreMadeOfNumbersAndUnits() {
     assertEquals(q("7 L"), Quantity.of(7, Units.LITRE));
+    assertEquals(q("7/2 L"), Quantity.of("3.5", "L"));
     assertEquals(q("1/3 1"), Quantity.number(r("1/3")));
     assertEquals(Dimension.VOLUME, q("7 L").dimension());
     assertEquals("3/2 [gal_us]", q("1.5 [gal_us]").toString());

@@ -25,6 +25,20 @@ class UnitTest {
     assertSame(rate, Unit.of("[foz_us]/(1000.[sft_i])"));
   }
 
+  /** Multipliers that no other test asks for, so that the code is really read here. */
+  @Test
+  void everyMultiplierCounts() {
+    assertEquals(
+        Units.POUND.factor().dividedBy(Units.SQUARE_FOOT.factor().times(Ratio.of(7))),
+        Unit.of("[lb_av]/(7.[sft_i])").factor());
+    assertEquals(Units.GALLON.factor().times(Ratio.of(23)), Unit.of("23.[gal_us]").factor());
+    assertEquals(
+        Units.GALLON.factor().dividedBy(Ratio.of(60)).dividedBy(Units.ACRE.factor()),
+        Unit.of("[gal_us]/min/(1.[acr_us])").factor());
+    assertFalse(Unit.isKnown("[gal_us)/min"));
+    assertFalse(Unit.isKnown(".[gal_us]"));
+  }
+
   @Test
   void aRatePerDegreeHasNoOffset() {
     assertEquals(Ratio.of(-160, 9), Units.FAHRENHEIT.offset());
@@ -49,6 +63,7 @@ class UnitTest {
   void unitsArePutTogetherAsUcumWritesThem() {
     assertEquals("[foz_us]/[gal_us]", Units.FL_OZ.per(Units.GALLON).code());
     assertEquals("[foz_us]/(1000.[sft_i])", Units.FL_OZ.per(Units.THOUSAND_SQUARE_FEET).code());
+    assertEquals("[foz_us]/(1000.[sft_i])", Units.FL_OZ.per(Unit.of("(1000.[sft_i])")).code());
     assertEquals("1000.[sft_i]", Units.SQUARE_FOOT.times(1000).code());
     assertSame(Units.SQUARE_FOOT, Units.SQUARE_FOOT.times(1));
   }

@@ -23,13 +23,19 @@ record Example(
     boolean isPrintedWrong,
     String source) {
 
+  private static final List<Example> ALL = read();
+
   /** All examples, in the file's order. */
   static List<Example> all() {
+    return ALL;
+  }
+
+  private static List<Example> read() {
     try (InputStream file = Example.class.getResourceAsStream("/published/checks.json")) {
       List<?> rows = (List<?>) new Load(LoadSettings.builder().build()).loadFromInputStream(file);
       List<Example> all = new ArrayList<>();
       rows.forEach(row -> all.add(of((Map<?, ?>) row)));
-      return all;
+      return List.copyOf(all);
     } catch (IOException unreadable) {
       throw new IllegalStateException("published/checks.json can't be read", unreadable);
     }
