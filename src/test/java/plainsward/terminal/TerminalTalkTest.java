@@ -8,10 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.DumbTerminal;
@@ -122,6 +125,64 @@ class TerminalTalkTest {
     assertTrue(screen.contains("The program itself failed"), screen);
     assertTrue(screen.contains("<on>"), screen);
     assertFalse(good);
+  }
+
+  @Test
+  void controlCGivesUpTheLineAndTheTalkGoesOn() throws Exception {
+    PipedInputStream in = new PipedInputStream();
+    PipedOutputStream keys = new PipedOutputStream(in);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Choices choices = ChoiceReader.read(new String[0]);
+    try (Terminal terminal = new DumbTerminal("test", "dumb", in, out, StandardCharsets.UTF_8)) {
+      terminal.setSize(new Size(80, 24));
+      TerminalTalk talk = new TerminalTalk(terminal, ECHO, PLAIN, choices, Optional.empty());
+      Thread talking = new Thread(talk::run, "talking");
+      talking.start();
+      awaitText(out, "ask: ");
+      type(keys, "given up");
+      awaitRead(in);
+      terminal.raise(Terminal.Signal.INT);
+      awaitPrompts(out, 2);
+      type(keys, "kept\n");
+      awaitText(out, "<kept>");
+      keys.close();
+      talking.join(20_000);
+      assertFalse(talking.isAlive());
+    }
+    assertFalse(out.toString(StandardCharsets.UTF_8).contains("<given up"));
+  }
+
+  private static void type(PipedOutputStream keys, String text) throws IOException {
+    keys.write(text.getBytes(StandardCharsets.UTF_8));
+    keys.flush();
+  }
+
+  private static void awaitText(ByteArrayOutputStream out, String text) throws Exception {
+    await(() -> out.toString(StandardCharsets.UTF_8).contains(text));
+  }
+
+  private static void awaitPrompts(ByteArrayOutputStream out, int count) throws Exception {
+    await(() -> out.toString(StandardCharsets.UTF_8).split("ask: ", -1).length > count);
+  }
+
+  /** A dumb terminal does not echo, so that what was typed only shows by being gone. */
+  private static void awaitRead(PipedInputStream in) throws Exception {
+    await(
+        () -> {
+          try {
+            return in.available() == 0;
+          } catch (IOException closed) {
+            return true;
+          }
+        });
+    Thread.sleep(300);
+  }
+
+  private static void await(BooleanSupplier reached) throws Exception {
+    for (int i = 0; i < 1000 && !reached.getAsBoolean(); i++) {
+      Thread.sleep(20);
+    }
+    assertTrue(reached.getAsBoolean());
   }
 
   @Test
