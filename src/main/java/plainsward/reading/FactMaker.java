@@ -174,6 +174,10 @@ final class FactMaker {
       return List.of(
           Fact.of("bag_area", new Quantity(number.low(), ground()), said, number.from()));
     }
+    if (bareRole.equals("applied_count") && number.low().compareTo(Ratio.of(20)) < 0) {
+      return List.of(
+          Fact.of("applied_count", Quantity.number(number.low()), said, number.from()));
+    }
     if (bareRole.equals("label_rate") && number.low().compareTo(Ratio.of(100)) < 0) {
       return List.of(perThousand(number, said));
     }

@@ -81,7 +81,7 @@ public final class Conversation {
 
   /** What is outside the trade: says so, and what part is ours. */
   private Optional<Reply> outside(Facts facts) {
-    boolean ours = facts.all().stream().anyMatch(f -> f.name().matches("weed|active|product"));
+    boolean ours = facts.has("weed") || facts.has("active");
     if (ours || !TradeWords.areOutside(facts.tokens())) {
       return Optional.empty();
     }
@@ -117,6 +117,10 @@ public final class Conversation {
   }
 
   private Reply talk(Facts facts) {
+    if (facts.says("senseless")) {
+      return Replies.mixedUp(
+          "mix", new Request(facts, known(facts), facts.asks(), setting.units(), setting.today()));
+    }
     List<Fact> tied = new Understanding(facts, memory, pending, setting.units()).facts();
     remember();
     Optional<Quantity> most = labelMost();
@@ -211,10 +215,14 @@ public final class Conversation {
     }
     Optional<Reply> reply =
         fragment
-            ? NoteTopic.anywhere(request, lastWords + " " + facts.text())
-            : NoteTopic.anywhere(request, facts.text());
+            ? NoteTopic.anywhere(request, lastWords + " " + facts.text(), lastTopics())
+            : NoteTopic.anywhere(request, facts.text(), Set.of());
     reply.ifPresent(r -> lastWords = facts.text());
     return reply;
+  }
+
+  private Set<String> lastTopics() {
+    return lastReply.map(r -> Set.copyOf(r.topics().stream().limit(1).toList())).orElse(Set.of());
   }
 
   private boolean isFollowUp(Facts facts) {

@@ -12,6 +12,7 @@ import plainsward.units.Units;
 
 /** How much product, water and wetting agent for an area, a tank or a volume of spray. */
 public final class MixTopic implements Topic {
+  private static final long MOST_FILLS = 300;
 
   @Override
   public String code() {
@@ -82,6 +83,18 @@ public final class MixTopic implements Topic {
     return sheet.answer(
         "None to mix: ready-to-use is already at spraying strength. Add no water, and spray it as "
             + "it comes, from its own bottle.");
+  }
+
+  /** Nobody fills a hand sprayer hundreds of times: an acre was likely said for something else. */
+  private static Reply absurd(Request request, Sheet sheet, TankMix mix) {
+    String fills = Shown.number(Ratio.of(mix.fills().orElseThrow().count()));
+    String tank = request.amount("tank").map(Shown::of).orElse("that tank");
+    String area = mix.area().map(Shown::of).orElse("that area");
+    return sheet.ask(
+        "That would be " + fills + " fills of " + tank + " for " + area
+            + ". Is the area right: acres or square feet? And the tank?",
+        "area",
+        "tank");
   }
 
   /** The lot is not the lawn. */
@@ -163,6 +176,9 @@ public final class MixTopic implements Topic {
   private static Reply worked(
       Request request, Sheet sheet, TankJob job, Optional<LabelRate> rate, boolean fillsAsked) {
     TankMix mix = TankMix.of(job);
+    if (mix.fills().map(f -> f.count() > MOST_FILLS).orElse(false)) {
+      return absurd(request, sheet, mix);
+    }
     Optional<Quantity> high = high(job, rate);
     MixWords words = new MixWords(request, sheet, mix, high);
     words.figures();

@@ -40,8 +40,8 @@ public final class NoteTopic implements Topic {
   }
 
   /** The nearest note of any kind, where one is near enough. */
-  public static Optional<Reply> anywhere(Request request, String words) {
-    return Notes.best(words, Set.of(), NEAR)
+  public static Optional<Reply> anywhere(Request request, String words, Set<String> prefer) {
+    return Notes.best(words, prefer, NEAR)
         .map(note -> told(note, new Sheet(request, note.topics().get(0))));
   }
 
