@@ -51,11 +51,49 @@ final class Assembler {
       reshape(all, form);
     }
     offsets(all);
+    options(all);
     all.removeIf(this::isDenied);
     onlyPieceIsLawn(all);
     replacedByBut(all);
     oldRates(all);
     return all;
+  }
+
+  /** "for 2, 3 and 4 thousand": each is an area of its own, to be worked out side by side. */
+  private void options(List<Fact> all) {
+    for (int i = all.size() - 1; i > 0; i--) {
+      Fact last = all.get(i);
+      boolean thousands =
+          last.name().equals("area") && last.said().matches("(?i)[0-9. ]+ ?(k|thousand).*");
+      if (!thousands || last.value().isEmpty()) {
+        continue;
+      }
+      int k = i - 1;
+      while (k >= 0 && isSmallNumber(all.get(k)) && joined(all.get(k), all.get(k + 1))) {
+        Quantity area =
+            new Quantity(
+                all.get(k).amount().value().times(Ratio.of(1000)), last.amount().unit());
+        all.set(k, all.get(k).as("area_option").with(area, Optional.empty()));
+        k--;
+      }
+      if (k < i - 1) {
+        all.set(i, last.as("area_option"));
+      }
+    }
+  }
+
+  private static boolean isSmallNumber(Fact fact) {
+    return fact.name().equals("number")
+        && fact.amount().value().compareTo(Ratio.of(100)) < 0;
+  }
+
+  private boolean joined(Fact first, Fact second) {
+    for (int t = first.at() + 1; t < second.at(); t++) {
+      if (!Set.of(",", "and", "or", "&").contains(passage.word(t))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** "I don't have an acre" gives no area. */

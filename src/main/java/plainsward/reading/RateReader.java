@@ -83,7 +83,7 @@ final class RateReader {
       return true;
     }
     boolean somebodys =
-        Set.of("my", "the", "our", "her", "his").contains(word(water.said().from() - 1));
+        Set.of("my", "the", "our", "her", "his", "a", "an").contains(word(water.said().from() - 1));
     boolean label = false;
     for (int i = Math.max(0, from - 8); i < from; i++) {
       label |= LABEL.contains(word(i));

@@ -216,6 +216,9 @@ final class Chooser {
     if (memory.has("ready_to_use") && (turn.asks("mix") || water && !turn.says("ready-to-use"))) {
       return "mix";
     }
+    if (has("area_option") && (rateKnown || amounts)) {
+      return "mix";
+    }
     if (has("lawn_part") && (rateKnown || amounts)
         || rateKnown && any("tank", "spray_volume", "tank_part")) {
       return "mix";

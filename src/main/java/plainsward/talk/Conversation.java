@@ -160,7 +160,17 @@ public final class Conversation {
     if (topics.isEmpty()) {
       return inWords(heard).orElseGet(() -> noted(tied));
     }
-    return answered(heard, topics, asks);
+    boolean redone = topics.equals(last.topics()) && asks.equals(last.asks()) && !pending.isOpen();
+    Reply reply = answered(heard, topics, asks);
+    return redone && reply.kind() == Kind.ANSWER ? changed(reply, tied) : reply;
+  }
+
+  /** Says what was changed when the last request is redone. */
+  private static Reply changed(Reply reply, List<Fact> facts) {
+    List<String> said = facts.stream().map(Fact::said).filter(w -> !w.isEmpty()).distinct().toList();
+    return said.isEmpty()
+        ? reply
+        : ReplyBuilder.from(reply).say("Changed: " + String.join(", ", said) + ".").build();
   }
 
   /** The most that the label allows, as it was told in an earlier turn. */

@@ -151,6 +151,9 @@ final class Understanding {
     if (rateWanted && !turn.has("label_rate") && !turn.has("strength")) {
       return perThousand(fact, fact.amount().unit());
     }
+    if (turn.asks("cost") && (turn.has("container") || memory.has("container"))) {
+      return perThousand(fact, fact.amount().unit());
+    }
     if (turn.asks("coverage") || turn.asks("cost")) {
       return fact.as("container");
     }

@@ -42,6 +42,9 @@ public final class MixTopic implements Topic {
     if (!product && !request.has("adjuvant_rate") && !isSprayOnly(request)) {
       return askRate(request, sheet, ground);
     }
+    if (product && rate.get().isPerArea() && request.turn().of("area_option").size() > 1) {
+      return options(request, sheet, rate.get());
+    }
     Optional<Quantity> volume = volume(request);
     if (ground.isEmpty() && volume.isEmpty() && !request.has("tank")) {
       return askGround(request, sheet, rate);
@@ -83,6 +86,22 @@ public final class MixTopic implements Topic {
     return sheet.answer(
         "None to mix: ready-to-use is already at spraying strength. Add no water, and spray it as "
             + "it comes, from its own bottle.");
+  }
+
+  /** A small table: the product for each of several areas. */
+  private static Reply options(Request request, Sheet sheet, LabelRate rate) {
+    StringBuilder line = new StringBuilder();
+    for (plainsward.reading.Fact option : request.turn().of("area_option")) {
+      TankMix mix = TankMix.of(TankJob.start().onArea(option.amount()).atRate(rate.low()));
+      Quantity total = sheet.fitted(mix.product().orElseThrow());
+      sheet.steps(mix.steps());
+      line.append(line.isEmpty() ? "" : "; ")
+          .append(Shown.of(option.amount()))
+          .append(": ")
+          .append(Shown.notAbove(total));
+    }
+    MixWords.cautions(request, sheet, Optional.of(rate));
+    return sheet.answer(line.append('.').toString());
   }
 
   /** Nobody fills a hand sprayer hundreds of times: an acre was likely said for something else. */

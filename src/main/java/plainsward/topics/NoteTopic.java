@@ -50,7 +50,7 @@ public final class NoteTopic implements Topic {
     Sheet sheet = new Sheet(request, "other");
     Optional<Note> note =
         Notes.best(request.turn().text(), Set.of("other"), 0.4)
-            .filter(n -> n.topics().contains("other"));
+            .filter(n -> n.topics().get(0).equals("other"));
     if (note.isPresent()) {
       return told(note.get(), sheet);
     }
