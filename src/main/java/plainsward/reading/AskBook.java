@@ -46,7 +46,9 @@ final class AskBook {
       String clause = Clauses.around(text, tokens, found.from());
       Ask ask = new Ask(cue.topic, cue.want, cue.weight, found.from(), clause);
       loudest.merge(
-          cue.topic + "/" + cue.want + "/" + clause, ask, (a, b) -> a.weight() >= b.weight() ? a : b);
+          cue.topic + "/" + cue.want + "/" + clause,
+          ask,
+          (a, b) -> a.weight() >= b.weight() ? a : b);
     }
     List<Ask> sorted = new ArrayList<>(loudest.values());
     sorted.sort(

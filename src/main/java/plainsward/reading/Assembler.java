@@ -71,8 +71,7 @@ final class Assembler {
       int k = i - 1;
       while (k >= 0 && isSmallNumber(all.get(k)) && joined(all.get(k), all.get(k + 1))) {
         Quantity area =
-            new Quantity(
-                all.get(k).amount().value().times(Ratio.of(1000)), last.amount().unit());
+            new Quantity(all.get(k).amount().value().times(Ratio.of(1000)), last.amount().unit());
         all.set(k, all.get(k).as("area_option").with(area, Optional.empty()));
         k--;
       }
@@ -83,8 +82,7 @@ final class Assembler {
   }
 
   private static boolean isSmallNumber(Fact fact) {
-    return fact.name().equals("number")
-        && fact.amount().value().compareTo(Ratio.of(100)) < 0;
+    return fact.name().equals("number") && fact.amount().value().compareTo(Ratio.of(100)) < 0;
   }
 
   private boolean joined(Fact first, Fact second) {

@@ -6,7 +6,8 @@ import java.util.Set;
 /** The parts of a message: its sentences, the items of a numbered list, what "and" joins on. */
 final class Clauses {
   private static final Set<String> STARTS =
-      Set.of("how", "what", "when", "can", "do", "does", "is", "should", "will", "where", "which",
+      Set.of(
+          "how", "what", "when", "can", "do", "does", "is", "should", "will", "where", "which",
           "could", "may", "and");
   private static final int SHORTEST = 4;
 
@@ -29,7 +30,8 @@ final class Clauses {
   private static boolean edge(List<Token> tokens, int i) {
     Token before = tokens.get(i - 1);
     boolean listed =
-        before.isNumber() && tokens.get(i).is(")") || i >= 2 && before.is(")") && tokens.get(i - 2).isNumber();
+        before.isNumber() && tokens.get(i).is(")")
+            || i >= 2 && before.is(")") && tokens.get(i - 2).isNumber();
     boolean joined =
         (before.is("and") || before.is(","))
             && STARTS.contains(tokens.get(i).norm())

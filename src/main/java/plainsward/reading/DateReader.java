@@ -86,8 +86,7 @@ final class DateReader {
 
   private Optional<Mention.Day> near(int i) {
     return switch (word(i)) {
-      case "today", "tonight" ->
-          word(i + 1).equals("is") ? Optional.empty() : day(i, i + 1, today);
+      case "today", "tonight" -> word(i + 1).equals("is") ? Optional.empty() : day(i, i + 1, today);
       case "yesterday" -> day(i, i + 1, today.minusDays(1));
       case "tomorrow", "tmrw", "tomorow", "tommorrow" -> day(i, i + 1, today.plusDays(1));
       case "this" ->

@@ -175,8 +175,7 @@ final class FactMaker {
           Fact.of("bag_area", new Quantity(number.low(), ground()), said, number.from()));
     }
     if (bareRole.equals("applied_count") && number.low().compareTo(Ratio.of(20)) < 0) {
-      return List.of(
-          Fact.of("applied_count", Quantity.number(number.low()), said, number.from()));
+      return List.of(Fact.of("applied_count", Quantity.number(number.low()), said, number.from()));
     }
     if (bareRole.equals("label_rate") && number.low().compareTo(Ratio.of(100)) < 0) {
       return List.of(perThousand(number, said));
@@ -212,9 +211,7 @@ final class FactMaker {
   /** "rate .37": a label's bare rate, per 1,000 sq ft in fluid ounces, and marked as open. */
   private Fact perThousand(Numeral number, String said) {
     Unit unit =
-        passage.system() == UnitSystem.METRIC
-            ? Units.ML_PER_HUNDRED
-            : Units.FL_OZ_PER_THOUSAND;
+        passage.system() == UnitSystem.METRIC ? Units.ML_PER_HUNDRED : Units.FL_OZ_PER_THOUSAND;
     Quantity low = new Quantity(number.low(), unit);
     return Fact.of("label_rate", low, said, number.from())
         .with(low, number.high().map(h -> new Quantity(h, unit)))

@@ -81,7 +81,9 @@ final class Chooser {
   /** Whether "again" is asked with no day and no interval, so that words answer it better. */
   private boolean isIdleRepeat() {
     return !any("interval", "day", "last_applied", "season_limit", "applied_count")
-        && !memory.has("interval") && !memory.has("last_applied") && memory.log().isEmpty()
+        && !memory.has("interval")
+        && !memory.has("last_applied")
+        && memory.log().isEmpty()
         && turn.asks().stream().anyMatch(a -> a.topic().matches("progress|keep-off|seed"));
   }
 

@@ -34,11 +34,32 @@ public final class Conversation {
   private static final int MOST_UNDO = 8;
   private static final int SHORT = 9;
   private static final Set<String> EMPTY =
-      Set.of("number", "wanted", "price", "times", "other", "length", "time", "height", "elapsed",
-          "said_today", "day", "adjuvant", "product", "active");
+      Set.of(
+          "number",
+          "wanted",
+          "price",
+          "times",
+          "other",
+          "length",
+          "time",
+          "height",
+          "elapsed",
+          "said_today",
+          "day",
+          "adjuvant",
+          "product",
+          "active");
   private static final Set<String> DOSE_FACTS =
-      Set.of("label_rate", "strength", "area", "tank", "spray_rate", "spray_volume", "analysis",
-          "adjuvant_rate", "container");
+      Set.of(
+          "label_rate",
+          "strength",
+          "area",
+          "tank",
+          "spray_rate",
+          "spray_volume",
+          "analysis",
+          "adjuvant_rate",
+          "container");
 
   private final Setting setting;
   private final Reader reader;
@@ -167,7 +188,8 @@ public final class Conversation {
 
   /** Says what was changed when the last request is redone. */
   private static Reply changed(Reply reply, List<Fact> facts) {
-    List<String> said = facts.stream().map(Fact::said).filter(w -> !w.isEmpty()).distinct().toList();
+    List<String> said =
+        facts.stream().map(Fact::said).filter(w -> !w.isEmpty()).distinct().toList();
     return said.isEmpty()
         ? reply
         : ReplyBuilder.from(reply).say("Changed: " + String.join(", ", said) + ".").build();
@@ -205,15 +227,17 @@ public final class Conversation {
   }
 
   /**
-   * What the handbook says where no topic's cue was found: the words alone, or, for a fragment, with
-   * the question before it.
+   * What the handbook says where no topic's cue was found: the words alone, or, for a fragment,
+   * with the question before it.
    */
   private Optional<Reply> inWords(Facts facts) {
     boolean figures =
-        facts.all().stream()
-            .anyMatch(f -> DOSE_FACTS.contains(f.name()) || !f.sides().isEmpty());
+        facts.all().stream().anyMatch(f -> DOSE_FACTS.contains(f.name()) || !f.sides().isEmpty());
     boolean form = facts.says("ready-to-use") || facts.says("concentrate");
-    boolean told = form && facts.asks().isEmpty() || !facts.labels().isEmpty() && facts.all().stream().anyMatch(f -> f.value().isPresent());
+    boolean told =
+        form && facts.asks().isEmpty()
+            || !facts.labels().isEmpty()
+                && facts.all().stream().anyMatch(f -> f.value().isPresent());
     if (figures || told) {
       return Optional.empty();
     }

@@ -50,13 +50,17 @@ final class Replies {
 
   /** What was said, with what it was taken for where the words leave that open. */
   private static String readBack(Fact fact) {
-    boolean open = fact.leavesOpen("square") || fact.leavesOpen("square-metre") || fact.leavesOpen("unit");
+    boolean open =
+        fact.leavesOpen("square") || fact.leavesOpen("square-metre") || fact.leavesOpen("unit");
     if (!open || fact.value().isEmpty()) {
       return fact.said();
     }
     String taken = Shown.of(fact.amount());
     boolean metres = fact.leavesOpen("square-metre");
-    String words = metres ? taken + ", square metres, about " + Shown.of(fact.amount().in(Units.SQUARE_FOOT)) : taken;
+    String words =
+        metres
+            ? taken + ", square metres, about " + Shown.of(fact.amount().in(Units.SQUARE_FOOT))
+            : taken;
     return fact.said() + " (taken as " + words + ")";
   }
 

@@ -172,7 +172,9 @@ final class Understanding {
   }
 
   private Fact number(Fact fact, boolean areaSaid) {
-    if (turn.has("in_hand") && turn.has("spray_rate") && !turn.has("label_rate")
+    if (turn.has("in_hand")
+        && turn.has("spray_rate")
+        && !turn.has("label_rate")
         && fact.amount().value().compareTo(Ratio.of(20)) < 0) {
       return perThousand(fact, system == UnitSystem.METRIC ? Units.MILLILITRE : Units.FL_OZ);
     }

@@ -79,8 +79,12 @@ public final class ChooseTopic implements Topic {
 
   private static String line(Row active) {
     String name = active.text("name");
-    return Character.toUpperCase(name.charAt(0)) + name.substring(1) + " is in group "
-        + active.text("group") + " (WSSA/HRAC), " + active.text("site");
+    return Character.toUpperCase(name.charAt(0))
+        + name.substring(1)
+        + " is in group "
+        + active.text("group")
+        + " (WSSA/HRAC), "
+        + active.text("site");
   }
 
   private static Reply inWords(Request request, Sheet sheet) {
@@ -120,14 +124,17 @@ public final class ChooseTopic implements Topic {
     tree(request, sheet);
     grass(request, sheet);
     sheet.caution("read-label");
-    sheet.say("The label must list your weed and your grass; look under \"Sites\" and \"Weeds controlled\".");
+    sheet.say(
+        "The label must list your weed and your grass; look under \"Sites\" and \"Weeds controlled\".");
     sheet.suggest("How much for my lawn? Tell me the label's rate and the area.");
-    String first = note.map(Note::answer).orElse("For " + weed.text("name") + ": " + products(weed) + ".");
+    String first =
+        note.map(Note::answer).orElse("For " + weed.text("name") + ": " + products(weed) + ".");
     return sheet.answer(first + threeWay(request, weed));
   }
 
   private static boolean isAbout(Note note, Row weed) {
-    String words = (note.title() + " " + String.join(" ", note.about())).toLowerCase(java.util.Locale.ROOT);
+    String words =
+        (note.title() + " " + String.join(" ", note.about())).toLowerCase(java.util.Locale.ROOT);
     List<String> names = new ArrayList<>(weed.texts("nicknames"));
     names.add(weed.text("name"));
     return names.stream().anyMatch(n -> words.contains(n.toLowerCase(java.util.Locale.ROOT)));
@@ -151,8 +158,13 @@ public final class ChooseTopic implements Topic {
   }
 
   private static String way(Row weed) {
-    return capital(weed.text("name")) + " (" + weed.text("botanical") + "): "
-        + String.join(", ", weed.texts("control")) + ". Usual active ingredients: " + actives(weed)
+    return capital(weed.text("name"))
+        + " ("
+        + weed.text("botanical")
+        + "): "
+        + String.join(", ", weed.texts("control"))
+        + ". Usual active ingredients: "
+        + actives(weed)
         + ".";
   }
 
@@ -192,7 +204,8 @@ public final class ChooseTopic implements Topic {
               if (tender || !hurt.isEmpty()) {
                 sheet.caution("grass-type");
                 sheet.say(
-                    capital(row.text("name")) + (tender ? " is easily hurt" : " is hurt by some")
+                    capital(row.text("name"))
+                        + (tender ? " is easily hurt" : " is hurt by some")
                         + (hurt.isEmpty() ? "." : ": not with " + String.join(", ", hurt) + "."));
               }
             });

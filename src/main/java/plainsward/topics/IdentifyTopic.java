@@ -30,8 +30,10 @@ public final class IdentifyTopic implements Topic {
       return apart(request, sheet, named);
     }
     List<WeedBook.Match> matches = WeedBook.shipped().matches(request.turn().tokens());
-    boolean enough = !matches.isEmpty() && matches.get(0).score() >= LEAST
-        && (matches.get(0).traits().size() > 1 || matches.get(0).score() >= CLEAR);
+    boolean enough =
+        !matches.isEmpty()
+            && matches.get(0).score() >= LEAST
+            && (matches.get(0).traits().size() > 1 || matches.get(0).score() >= CLEAR);
     if (!enough) {
       return unclear(request, sheet, named);
     }
@@ -44,7 +46,8 @@ public final class IdentifyTopic implements Topic {
         !WeedBook.shipped().matches(request.turn().tokens()).isEmpty()
             || !named.isEmpty()
             || request.turn().tokens().stream()
-                .anyMatch(t -> t.norm().matches("difference|apart|explain|describes?|sample|photo"));
+                .anyMatch(
+                    t -> t.norm().matches("difference|apart|explain|describes?|sample|photo"));
     if (note.isPresent() && looks) {
       Notes.tell(note.get(), sheet);
       return sheet.answer(note.get().answer());
@@ -95,7 +98,12 @@ public final class IdentifyTopic implements Topic {
         matches.stream().filter(m -> named.contains(m.weed())).findFirst();
     String line =
         note.map(Note::answer)
-            .orElse("Tell " + named.get(0).text("name") + " from " + named.get(1).text("name") + " by these:");
+            .orElse(
+                "Tell "
+                    + named.get(0).text("name")
+                    + " from "
+                    + named.get(1).text("name")
+                    + " by these:");
     return sheet.answer(
         fits.filter(m -> m.score() >= CLEAR)
             .map(m -> "From what you say, more likely " + m.weed().text("name") + ". " + line)

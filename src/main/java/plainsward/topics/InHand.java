@@ -52,9 +52,7 @@ final class InHand {
     }
     Step step =
         Strength.ofRate(
-            rate.low(),
-            Sprayer.rate(request, sheet),
-            rate.low().unit().above().per(tankUnit()));
+            rate.low(), Sprayer.rate(request, sheet), rate.low().unit().above().per(tankUnit()));
     sheet.steps(List.of(step));
     return step.result();
   }
@@ -72,8 +70,13 @@ final class InHand {
     MixWords.cautions(request, sheet, Optional.of(rate));
     sheet.say("That takes the mix that is left to be fresh, of the same product and strength.");
     return sheet.answer(
-        "Add " + product + " of product and fill up: " + Shown.of(more.volume())
-            + " of new mix on top of the " + Shown.of(left) + ".");
+        "Add "
+            + product
+            + " of product and fill up: "
+            + Shown.of(more.volume())
+            + " of new mix on top of the "
+            + Shown.of(left)
+            + ".");
   }
 
   private Reply checked() {
@@ -87,13 +90,26 @@ final class InHand {
     MixWords.cautions(request, sheet, Optional.of(rate));
     if (roads.agrees(CLOSE)) {
       return sheet.answer(
-          "Yes, right: " + Shown.of(tank) + " takes " + should + ", and "
-              + Shown.of(hand) + " is in it.");
+          "Yes, right: "
+              + Shown.of(tank)
+              + " takes "
+              + should
+              + ", and "
+              + Shown.of(hand)
+              + " is in it.");
     }
     Ratio times = hand.ratioTo(right.product());
     return sheet.answer(
-        "No: " + Shown.of(tank) + " takes " + should + ", and " + Shown.of(hand) + " is "
-            + Shown.number(times) + " times that." + mend(tank, hand, right, times));
+        "No: "
+            + Shown.of(tank)
+            + " takes "
+            + should
+            + ", and "
+            + Shown.of(hand)
+            + " is "
+            + Shown.number(times)
+            + " times that."
+            + mend(tank, hand, right, times));
   }
 
   private String mend(Quantity tank, Quantity hand, Dilution right, Ratio times) {
@@ -104,7 +120,8 @@ final class InHand {
     sheet.caution("above-label");
     TopUp thin = TopUp.toWeaken(tank, hand, strength());
     sheet.steps(thin.steps());
-    return " Don't spray it so: it needs " + Shown.of(thin.volume())
+    return " Don't spray it so: it needs "
+        + Shown.of(thin.volume())
         + " more water to be at the rate, part of it in a clean bucket if the tank is too small.";
   }
 
@@ -124,22 +141,22 @@ final class InHand {
               + "allows it, keep off the grass, and watch for yellowing over two weeks.");
     }
     return sheet.answer(
-        "You put down " + Shown.of(dose.steps().get(0).result()) + ", against the label's "
-            + Shown.of(rate.low()) + ".");
+        "You put down "
+            + Shown.of(dose.steps().get(0).result())
+            + ", against the label's "
+            + Shown.of(rate.low())
+            + ".");
   }
 
   /** A volume and the product that makes it: how strong that is. */
   static Reply madeStrength(Request request, Sheet sheet) {
     Quantity product = request.amount("container").orElseThrow();
     Quantity volume = request.amount("makes_volume").orElseThrow();
-    Step step =
-        Strength.of(product, volume, Units.FL_OZ.per(volume.unit()));
+    Step step = Strength.of(product, volume, Units.FL_OZ.per(volume.unit()));
     sheet.steps(List.of(step)).figure("strength", step.result());
-    Quantity spoons =
-        step.result().times(Quantity.of(1, volume.unit()), Units.TABLESPOON);
+    Quantity spoons = step.result().times(Quantity.of(1, volume.unit()), Units.TABLESPOON);
     sheet.caution("read-label");
-    sheet.say(
-        "\"Makes up to\" is the weakest rate on the label: read the line for your weed.");
+    sheet.say("\"Makes up to\" is the weakest rate on the label: read the line for your weed.");
     return sheet.answer(
         "That is " + Shown.of(step.result()) + ", or " + Shown.of(spoons) + ", at the weakest.");
   }

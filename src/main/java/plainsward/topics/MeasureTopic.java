@@ -32,7 +32,10 @@ public final class MeasureTopic implements Topic {
     if (request.get("area").map(k -> k.leavesOpen("square-metre")).orElse(false)) {
       sheet.suggest("Are those square metres? Ask for the two sides to be sure.");
       return sheet.answer(
-          "Taken as " + shown + ", square metres: about " + Shown.of(area.in(Units.SQUARE_FOOT))
+          "Taken as "
+              + shown
+              + ", square metres: about "
+              + Shown.of(area.in(Units.SQUARE_FOOT))
               + ". Ask for the two sides in metres to be sure.");
     }
     sheet.steps(ground.get().steps());

@@ -75,8 +75,12 @@ public final class MixTopic implements Topic {
     sheet.work(Shown.of(tank) + " ÷ " + Shown.of(mixed) + " = " + Shown.number(times));
     sheet.caution("above-label", "read-label").alsoTopic("progress");
     return sheet.answer(
-        "It is " + Shown.number(times) + " times too strong per gallon, so don't spray it like that: "
-            + "it needs " + Shown.of(water) + " more water, in a clean bucket with part of the mix "
+        "It is "
+            + Shown.number(times)
+            + " times too strong per gallon, so don't spray it like that: "
+            + "it needs "
+            + Shown.of(water)
+            + " more water, in a clean bucket with part of the mix "
             + "if the tank is full.");
   }
 
@@ -110,7 +114,12 @@ public final class MixTopic implements Topic {
     String tank = request.amount("tank").map(Shown::of).orElse("that tank");
     String area = mix.area().map(Shown::of).orElse("that area");
     return sheet.ask(
-        "That would be " + fills + " fills of " + tank + " for " + area
+        "That would be "
+            + fills
+            + " fills of "
+            + tank
+            + " for "
+            + area
             + ". Is the area right: acres or square feet? And the tank?",
         "area",
         "tank");

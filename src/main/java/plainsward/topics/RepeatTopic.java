@@ -25,7 +25,7 @@ public final class RepeatTopic implements Topic {
     }
     Sheet sheet = new Sheet(request, "repeat");
     boolean counts = request.has("applied_count") && request.has("season_limit");
-    if (request.wants("applications_left") 
+    if (request.wants("applications_left")
         || counts && (!request.has("interval") || request.turn().has("season_limit"))) {
       return left(request, sheet);
     }
