@@ -159,10 +159,30 @@ final class FactMaker {
   private List<Fact> bare(List<Mention> mentions, int i, Numeral number) {
     String said = passage.said(number.from(), number.to());
     boolean lawn = owners.lawn(number.from()).isPresent() || isLawnCue(number);
+    boolean named =
+        passage.before(
+            number.from(),
+            3,
+            Set.of(
+                "number",
+                "zip",
+                "code",
+                "model",
+                "order",
+                "invoice",
+                "phone",
+                "epa",
+                "reg",
+                "unit",
+                "route",
+                "highway",
+                "apartment",
+                "no",
+                "since"));
     boolean large =
-        number.thousands()
+        !named && number.thousands()
             || number.low().compareTo(SMALLEST_LAWN) >= 0 && lawn
-            || number.low().compareTo(LARGE) >= 0 && !isYear(said);
+            || !named && number.low().compareTo(LARGE) >= 0 && !isYear(said);
     Optional<Measured> follower = large && lawn ? Optional.empty() : follower(mentions, i);
     if (follower.isPresent()) {
       Measured alike = follower.get();

@@ -116,7 +116,10 @@ final class OddsReader {
         number(i)
             ? Optional.of(Numeral.of(i, i + 1, Ratio.of(word(i))))
             : numerals.at(i).filter(n -> !n.part() && n.high().isEmpty());
-    if (first.isEmpty() || !first.get().low().isWhole()) {
+    if (first.isEmpty()) {
+      return mixInWords(i);
+    }
+    if (!first.get().low().isWhole()) {
       return Optional.empty();
     }
     int sign = first.get().to();
@@ -134,6 +137,16 @@ final class OddsReader {
         .at(second)
         .filter(n -> n.low().isWhole() && n.high().isEmpty())
         .flatMap(n -> mix(i, first.get().low(), n, how, colon || parts));
+  }
+
+  /** "one to forty", which the number reader takes for a range. */
+  private Optional<Mention> mixInWords(int i) {
+    return numerals
+        .at(i)
+        .filter(n -> n.high().isPresent() && n.low().equals(Ratio.ONE) && word(i + 1).equals("to"))
+        .filter(n -> n.high().get().isWhole() && n.high().get().compareTo(Ratio.of(4)) > 0)
+        .filter(n -> units.at(n.to(), true).isEmpty())
+        .map(n -> new Mention.Mix(i, n.to(), Ratio.ONE, n.high().get(), false));
   }
 
   private Optional<Mention> mix(int i, Ratio a, Numeral b, String how, boolean sure) {

@@ -158,6 +158,13 @@ final class RateFacts {
       return isSprayCue(top) ? "spray_rate" : "label_rate";
     }
     String usual = usualRole(rate, area);
+    boolean product =
+        passage.word(top.to()).equals("of")
+            && passage.in(
+                top.to() + 1, Set.of("product", "concentrate", "herbicide", "weedkiller", "it"));
+    if (product) {
+      return "label_rate";
+    }
     boolean either = isLarge(top.low().unit());
     return either ? passage.role("volumerate", rate.from(), rate.to(), usual) : water(rate, usual);
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 import plainsward.units.Unit;
 import plainsward.units.UnitSystem;
 import plainsward.units.Units;
@@ -48,7 +49,7 @@ final class ShapeReader {
   private Optional<Side> side(int i) {
     Optional<Measured> said = measured.at(i).filter(m -> !m.implied() && m.high().isEmpty());
     if (said.isPresent() && said.get().is(Dimension.LENGTH)) {
-      return Optional.of(new Side(said.get().to(), said.get().low(), true));
+      return Optional.of(withInches(said.get()));
     }
     if (said.isPresent() && !said.get().low().unit().code().equals("1000.[sft_i]")) {
       return Optional.empty();
@@ -57,6 +58,28 @@ final class ShapeReader {
         .at(i)
         .filter(n -> n.high().isEmpty() && !n.part())
         .map(n -> new Side(n.to(), new Quantity(n.low(), usual), false));
+  }
+
+  /** "12 foot 6 by 20" and "12'6\" x 20'": feet and inches are one side. */
+  private Side withInches(Measured feet) {
+    Side side = new Side(feet.to(), feet.low(), true);
+    if (!feet.low().unit().equals(Units.FOOT)) {
+      return side;
+    }
+    Optional<Numeral> inches =
+        numerals
+            .at(feet.to())
+            .filter(n -> n.high().isEmpty() && n.low().compareTo(Ratio.of(12)) < 0);
+    if (inches.isEmpty()) {
+      return side;
+    }
+    int to = inches.get().to();
+    boolean marked = word(to).equals("\"") || word(to).startsWith("inch") || word(to).equals("in");
+    to = marked ? to + 1 : to;
+    boolean goesOn = marked || TIMES.contains(word(to));
+    return goesOn
+        ? new Side(to, feet.low().plus(new Quantity(inches.get().low(), Units.INCH)), true)
+        : side;
   }
 
   /** "a 20 foot square" is 20 by 20; "20 square feet" is not read here. */

@@ -93,6 +93,15 @@ final class UnitReader {
         && (!tokens.get(i).is("a") || tokens.get(i).said().equals("A"));
   }
 
+  /** "square" before another measure ("square miles") is no measure of its own. */
+  private boolean isOtherMeasure(int i) {
+    return i < tokens.size()
+        && Set.of(
+                "mile", "miles", "inch", "inches", "cm", "km", "in", "rods", "yds", "yd", "yard",
+                "yards")
+            .contains(tokens.get(i).norm());
+  }
+
   /** "L/ha" names a unit without a number. */
   private boolean isAboveSlash(int i) {
     return i + 1 < tokens.size()
@@ -120,7 +129,8 @@ final class UnitReader {
               && !afterNumber
               && !isBelow(i)
               && !isAboveSlash(i);
-      if (word.isPresent() && !lone) {
+      boolean halfSaid = token.norm().startsWith("square") && k == 0 && isOtherMeasure(i + 1);
+      if (word.isPresent() && !lone && !halfSaid) {
         best = new Found(i + k + 1, word.get());
       }
     }

@@ -63,6 +63,7 @@ public final class Conversation {
 
   private final Setting setting;
   private final Reader reader;
+  private final Keeper keeper;
   private Memory memory = new Memory();
   private final Deque<Memory> before = new ArrayDeque<>();
   private Pending pending = Pending.NOTHING;
@@ -75,6 +76,8 @@ public final class Conversation {
   public Conversation(Setting setting) {
     this.setting = setting;
     this.reader = new Reader(setting.units(), setting.today());
+    this.keeper = new Keeper(setting.book());
+    keeper.recall(memory);
   }
 
   /** Answers one turn; never throws for anything typed. */
@@ -82,8 +85,21 @@ public final class Conversation {
     turn++;
     Facts facts = reader.read(said, memory.vocabulary());
     Reply reply = CautionGuard.guarded(reply(facts), facts.tokens());
+    keeper.keep(memory, turn);
+    reply = withTroubles(reply);
     lastReply = Optional.of(reply);
     return reply;
+  }
+
+  /** What could not be read or saved is said, and nothing is lost. */
+  private Reply withTroubles(Reply reply) {
+    List<String> troubles = keeper.troubles();
+    if (troubles.isEmpty()) {
+      return reply;
+    }
+    ReplyBuilder told = ReplyBuilder.from(reply);
+    troubles.forEach(told::say);
+    return told.build();
   }
 
   private Reply reply(Facts facts) {
@@ -128,8 +144,10 @@ public final class Conversation {
     return new Housekeeper(memory, lastReply).hear(facts);
   }
 
+  /** Forgets the talk; what was saved stays. */
   private void forgetAll() {
     memory.clear();
+    keeper.recall(memory);
     before.clear();
     pending = Pending.NOTHING;
     last = Pending.NOTHING;
@@ -146,7 +164,7 @@ public final class Conversation {
     remember();
     Optional<Quantity> most = labelMost();
     new Listener(memory, turn).hear(facts, tied);
-    Optional<Reply> logged = new Logger(memory, setting.today()).hear(facts, tied);
+    Optional<Reply> logged = new Logger(memory, keeper, setting.today()).hear(facts, tied);
     if (logged.isPresent()) {
       return logged.get();
     }
@@ -375,7 +393,10 @@ public final class Conversation {
   private Known known(Memory.Told told) {
     boolean label =
         !told.fact().owner().isEmpty() && told.fact().owner().equals(memory.chosenLabel());
-    String from = told.turn() == turn ? "question" : label ? "label" : "earlier";
+    String from =
+        told.turn() == turn
+            ? "question"
+            : told.turn() == Keeper.SAVED ? "saved" : label ? "label" : "earlier";
     return new Known(told.fact(), from);
   }
 }

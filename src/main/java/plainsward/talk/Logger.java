@@ -23,10 +23,12 @@ final class Logger {
   private static final int WEAK = 6;
 
   private final Memory memory;
+  private final Keeper keeper;
   private final LocalDate today;
 
-  Logger(Memory memory, LocalDate today) {
+  Logger(Memory memory, Keeper keeper, LocalDate today) {
     this.memory = memory;
+    this.keeper = keeper;
     this.today = today;
   }
 
@@ -34,6 +36,7 @@ final class Logger {
   Optional<Reply> hear(Facts turn, List<Fact> facts) {
     if (turn.says("unlog") && !memory.log().isEmpty()) {
       SprayLog.Entry gone = memory.log().removeLast().orElseThrow();
+      keeper.undo(gone);
       return Optional.of(done("Taken out of the log: " + told(gone) + ".").build());
     }
     Optional<LocalDate> day = day(turn, facts);
@@ -44,6 +47,7 @@ final class Logger {
             && turn.asks().isEmpty();
     if (changesDay) {
       SprayLog.Entry last = memory.log().removeLast().orElseThrow();
+      keeper.undo(last);
       return Optional.of(added(new SprayLog.Entry(day.get(), last.lawn(), last.label())));
     }
     return isSpraying(turn, facts, day)
@@ -83,6 +87,7 @@ final class Logger {
     for (LocalDate day : days) {
       entry = new SprayLog.Entry(day, lawn, memory.chosenLabel());
       memory.log().add(entry);
+      keeper.keep(entry);
     }
     return reply(entry);
   }
@@ -98,6 +103,7 @@ final class Logger {
 
   private Reply added(SprayLog.Entry entry) {
     memory.log().add(entry);
+    keeper.keep(entry);
     return reply(entry);
   }
 

@@ -144,6 +144,11 @@ final class Memory {
     return List.copyOf(lawns.keySet());
   }
 
+  /** What is known of a named lawn. */
+  List<Told> lawn(String name) {
+    return List.copyOf(lawns.getOrDefault(name, List.of()));
+  }
+
   /** Forgets a named lawn. */
   void dropLawn(String name) {
     lawns.remove(name);

@@ -1,6 +1,8 @@
 package plainsward.talk;
 
 import java.time.LocalDate;
+import java.util.Optional;
+import plainsward.records.RecordBook;
 import plainsward.units.UnitSystem;
 
 /**
@@ -8,5 +10,12 @@ import plainsward.units.UnitSystem;
  *
  * @param today the date that replies reckon from
  * @param units the measures taken where a question does not tell
+ * @param book the saved labels, lawns and log, where there are any to keep
  */
-public record Setting(LocalDate today, UnitSystem units) {}
+public record Setting(LocalDate today, UnitSystem units, Optional<RecordBook> book) {
+
+  /** A setting in which nothing is kept beyond the conversation. */
+  public Setting(LocalDate today, UnitSystem units) {
+    this(today, units, Optional.empty());
+  }
+}

@@ -164,7 +164,8 @@ final class Batch {
     }
     try {
       BatchLine asked = BatchLine.read(line.text());
-      return new Answer(JsonLine.of(json -> write(json, asked)), true);
+      Answering talk = desk.open(asked.today(), asked.units());
+      return new Answer(JsonLine.of(json -> write(json, asked, talk)), true);
     } catch (Unreadable wrong) {
       return error(wrong.getMessage(), line);
     } catch (RuntimeException | StackOverflowError fault) {
@@ -176,8 +177,7 @@ final class Batch {
     return new Answer(JsonLine.error(sentence, line.number()), false);
   }
 
-  private void write(JsonGenerator json, BatchLine asked) throws IOException {
-    Answering talk = desk.open(asked.today(), asked.units());
+  private void write(JsonGenerator json, BatchLine asked, Answering talk) throws IOException {
     json.writeStartObject();
     if (asked.id().isPresent()) {
       json.writeFieldName("id");

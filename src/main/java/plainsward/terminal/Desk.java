@@ -1,7 +1,10 @@
 package plainsward.terminal;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import plainsward.records.RecordBook;
+import plainsward.records.RecordFault;
 import plainsward.talk.Setting;
 import plainsward.units.UnitSystem;
 
@@ -15,14 +18,31 @@ final class Desk {
     this.around = around;
   }
 
-  /** A conversation with nothing remembered, as chosen on the command line. */
-  Answering open() {
-    return open(Optional.empty(), Optional.empty());
+  /** A conversation as chosen on the command line, with the saved records beside it. */
+  Answering open() throws Unreadable {
+    Optional<RecordBook> book = book(around.dataFolder(choices.home()));
+    return open(Optional.empty(), Optional.empty(), book);
   }
 
-  /** The same, but for a date and measures of its own. */
-  Answering open(Optional<LocalDate> today, Optional<UnitSystem> units) {
+  /**
+   * A conversation of a batch: a date and measures of its own, and no records unless a home folder
+   * was chosen.
+   */
+  Answering open(Optional<LocalDate> today, Optional<UnitSystem> units) throws Unreadable {
+    return open(today, units, book(choices.home()));
+  }
+
+  private static Optional<RecordBook> book(Optional<Path> folder) throws Unreadable {
+    try {
+      return folder.map(RecordBook::open);
+    } catch (RecordFault fault) {
+      throw new Unreadable(fault.getMessage());
+    }
+  }
+
+  private Answering open(
+      Optional<LocalDate> today, Optional<UnitSystem> units, Optional<RecordBook> book) {
     LocalDate date = today.or(choices::today).orElseGet(() -> LocalDate.now(around.clock()));
-    return around.opening().apply(new Setting(date, units.orElse(choices.units())));
+    return around.opening().apply(new Setting(date, units.orElse(choices.units()), book));
   }
 }
