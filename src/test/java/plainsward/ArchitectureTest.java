@@ -81,11 +81,9 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule onlyTheHandbookKnowsLucene = only("org.apache.lucene..", "handbook");
 
-  @ArchTest
-  static final ArchRule onlyTheTerminalKnowsJline = only("org.jline..", "terminal");
+  @ArchTest static final ArchRule onlyTheTerminalKnowsJline = only("org.jline..", "terminal");
 
-  @ArchTest
-  static final ArchRule onlyTheTerminalKnowsPicocli = only("picocli..", "terminal");
+  @ArchTest static final ArchRule onlyTheTerminalKnowsPicocli = only("picocli..", "terminal");
 
   @ArchTest
   static final ArchRule onlyTheRoomsWithFilesKnowJackson =

@@ -86,9 +86,7 @@ class SizeTest {
     assertTrue(at(lines, 50) <= median, "the median " + what + " are over " + median);
     assertTrue(at(lines, 90) <= p90, "a tenth of the " + what + " are over " + p90);
     List<Sized> over =
-        all.stream()
-            .filter(s -> s.lines > most && !EXCEPTIONS.containsKey(s.name))
-            .toList();
+        all.stream().filter(s -> s.lines > most && !EXCEPTIONS.containsKey(s.name)).toList();
     assertTrue(over.isEmpty(), () -> what + " over " + most + " lines: " + over);
   }
 

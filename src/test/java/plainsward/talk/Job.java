@@ -68,7 +68,10 @@ record Job(int area, String rate, int tank, String sprayRate) {
             f ->
                 all.put(
                     f.name(),
-                    base(f.value()) + ".." + base(f.high()) + f.date().map(Object::toString).orElse("")
+                    base(f.value())
+                        + ".."
+                        + base(f.high())
+                        + f.date().map(Object::toString).orElse("")
                         + f.word().orElse("")));
     return all;
   }

@@ -14,8 +14,8 @@ import plainsward.units.UnitSystem;
 
 /**
  * Holds one conversation and tells what is wrong with it. An expectation names a turn and its kind
- * (or "ask|unsure"), and may name a figure with its value, date or word, a {@code topic}, a {@code caution}, what is
- * asked for ({@code needs}), or a figure that must not be there ({@code none}).
+ * (or "ask|unsure"), and may name a figure with its value, date or word, a {@code topic}, a {@code
+ * caution}, what is asked for ({@code needs}), or a figure that must not be there ({@code none}).
  */
 final class TalkCheck {
   private TalkCheck() {}

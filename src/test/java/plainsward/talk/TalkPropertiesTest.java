@@ -91,8 +91,7 @@ class TalkPropertiesTest {
   }
 
   @Property(tries = 200)
-  void aCorrectionGivesWhatSayingItFirstGives(
-      @ForAll("jobs") Job job, @ForAll("jobs") Job other) {
+  void aCorrectionGivesWhatSayingItFirstGives(@ForAll("jobs") Job job, @ForAll("jobs") Job other) {
     assertCorrected(job, other);
   }
 
@@ -168,11 +167,62 @@ class TalkPropertiesTest {
     Arbitrary<String> any = Arbitraries.strings().all().ofMaxLength(2000);
     Arbitrary<String> words =
         Arbitraries.of(
-                "4000", "1.5", "oz", "per", "thousand", "sq", "ft", "gal", "in", "a", "the", "half",
-                "and", "to", "-", "/", "x", "by", "1/2", "%", ":", "minus", "house", "no", "meant",
-                "again", "days", "april", "30", "blue", "jug", "front", "is", "how", "much", "24-0-11",
-                "lb", "n", "mph", "$", "bag", "cover", "what", "about", "0", "each", "circle",
-                "across", "quarter", "acre", "m2", "litre", "times", "a year", "new", "hundred")
+                "4000",
+                "1.5",
+                "oz",
+                "per",
+                "thousand",
+                "sq",
+                "ft",
+                "gal",
+                "in",
+                "a",
+                "the",
+                "half",
+                "and",
+                "to",
+                "-",
+                "/",
+                "x",
+                "by",
+                "1/2",
+                "%",
+                ":",
+                "minus",
+                "house",
+                "no",
+                "meant",
+                "again",
+                "days",
+                "april",
+                "30",
+                "blue",
+                "jug",
+                "front",
+                "is",
+                "how",
+                "much",
+                "24-0-11",
+                "lb",
+                "n",
+                "mph",
+                "$",
+                "bag",
+                "cover",
+                "what",
+                "about",
+                "0",
+                "each",
+                "circle",
+                "across",
+                "quarter",
+                "acre",
+                "m2",
+                "litre",
+                "times",
+                "a year",
+                "new",
+                "hundred")
             .list()
             .ofMaxSize(40)
             .map(list -> String.join(" ", list));

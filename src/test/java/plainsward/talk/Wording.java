@@ -16,14 +16,36 @@ import plainsward.units.Unit;
  */
 record Wording(String text, Quantity product) {
   private static final List<String> SQUARE_FEET =
-      List.of("sq ft", "sqft", "sf", "square feet", "sq. ft.", "sq feet", "ft2", "square foot",
-          "squre feet", "SQ FT");
+      List.of(
+          "sq ft",
+          "sqft",
+          "sf",
+          "square feet",
+          "sq. ft.",
+          "sq feet",
+          "ft2",
+          "square foot",
+          "squre feet",
+          "SQ FT");
   private static final List<String> OUNCES =
       List.of("oz", "fl oz", "fluid ounces", "ounces", "oz.", "onces", "floz", "OZ", "ounce");
   private static final List<String> THOUSAND =
-      List.of("per thousand", "per 1000", "per 1,000 sq ft", "/1000", "/k", "/M", "a thousand",
-          "per k", "per thousand square feet", "per 1000 sqft", "/1000 sq ft", "/1,000 sf",
-          "per thosand", "per M", "for every thousand sq ft");
+      List.of(
+          "per thousand",
+          "per 1000",
+          "per 1,000 sq ft",
+          "/1000",
+          "/k",
+          "/M",
+          "a thousand",
+          "per k",
+          "per thousand square feet",
+          "per 1000 sqft",
+          "/1000 sq ft",
+          "/1,000 sf",
+          "per thosand",
+          "per M",
+          "for every thousand sq ft");
   private static final List<String> ONES =
       List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
   private static final List<String> ORDERS =
@@ -40,7 +62,13 @@ record Wording(String text, Quantity product) {
           "need the amount for {area}, {rate}",
           "at {rate} how much do i need for {area}");
   private static final List<String> TANKS =
-      List.of("", "", "", " in a 2 gal sprayer", " with a 4 gallon backpack", ", 2 gallon tank",
+      List.of(
+          "",
+          "",
+          "",
+          " in a 2 gal sprayer",
+          " with a 4 gallon backpack",
+          ", 2 gallon tank",
           ", tank is 25 gallons");
 
   /** A random wording of a random job. */
@@ -87,8 +115,17 @@ record Wording(String text, Quantity product) {
 
   private static String small(int n) {
     List<String> teens =
-        List.of("ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen",
-            "seventeen", "eighteen", "nineteen");
+        List.of(
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen");
     List<String> tens =
         List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
     if (n < 10) {
