@@ -74,7 +74,7 @@ class ArchitectureTest {
           .whereLayer("dosing")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("trade")
-          .mayOnlyBeAccessedByLayers("reading", "safety", "topics", "talk", "terminal")
+          .mayOnlyBeAccessedByLayers("records", "reading", "safety", "topics", "talk", "terminal")
           .whereLayer("reply")
           .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal");
 
