@@ -51,6 +51,7 @@ final class Assembler {
       reshape(all, form);
     }
     offsets(all);
+    longAndWide(all);
     options(all);
     all.removeIf(this::isDenied);
     onlyPieceIsLawn(all);
@@ -235,6 +236,23 @@ final class Assembler {
         at,
         List.of(),
         "");
+  }
+
+  /** "55 feet long 38 feet wide" is a rectangle, whatever else it is for. */
+  private void longAndWide(List<Fact> all) {
+    List<Fact> lengths = all.stream().filter(Assembler::isLength).toList();
+    boolean words =
+        passage.tokens().stream().anyMatch(t -> t.is("long"))
+            && passage.tokens().stream().anyMatch(t -> t.is("wide"));
+    boolean calibrating =
+        all.stream().anyMatch(f -> f.name().matches("nozzle_flow|walk_speed|walk_time|shape"));
+    if (!words || calibrating || lengths.size() != 2) {
+      return;
+    }
+    all.removeAll(lengths);
+    Fact first = lengths.get(0);
+    List<Quantity> sides = List.of(first.amount(), lengths.get(1).amount());
+    all.add(shape("rectangle", sides, first.said() + ", " + lengths.get(1).said(), first.at()));
   }
 
   /** "across every 10 foot: 22 25 31": widths measured at even steps. */

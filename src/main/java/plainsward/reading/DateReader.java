@@ -7,6 +7,7 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plainsward.trade.MeasureWords;
 
 /** Reads days: "april 18", "5/1/2026", "20 may", "yesterday", "two weeks ago", "last saturday". */
 final class DateReader {
@@ -92,6 +93,10 @@ final class DateReader {
       case "this" ->
           word(i + 1).equals("morning") || word(i + 1).equals("afternoon")
               ? day(i, i + 2, today)
+              : Optional.empty();
+      case "day" ->
+          word(i + 1).equals("before") && word(i + 2).equals("yesterday")
+              ? day(i, i + 3, today.minusDays(2))
               : Optional.empty();
       case "last" ->
           word(i + 1).equals("week") ? day(i, i + 2, today.minusDays(7)) : Optional.empty();
@@ -207,7 +212,8 @@ final class DateReader {
             || before.equals("since")
             || before.equals("from")
             || before.equals("date");
-    boolean fits = month >= 1 && month <= 12 && day >= 1 && day <= 31;
+    boolean measured = MeasureWords.shipped().find(word(i + 3)).isPresent();
+    boolean fits = month >= 1 && month <= 12 && day >= 1 && day <= 31 && !measured;
     return cue && fits
         ? day(i, i + 3, LocalDate.of(today.getYear(), month, day))
         : Optional.empty();

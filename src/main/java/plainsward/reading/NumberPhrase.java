@@ -131,7 +131,8 @@ final class NumberPhrase {
   }
 
   private Optional<Ratio> andPart() {
-    if (!word(at).equals("and")) {
+    boolean slip = word(at).equals("an") && word(at + 1).equals("a");
+    if (!word(at).equals("and") && !word(at).equals("n") && !slip) {
       return Optional.empty();
     }
     int i = at + 1;

@@ -92,7 +92,8 @@ final class NumeralReader {
 
   /** "2 and a half", "one and three quarters". */
   private Numeral andPart(int from, int to, Ratio value) {
-    if (!is(to, "and") && !is(to, "n") && !is(to, "&")) {
+    boolean slip = is(to, "an") && is(to + 1, "a");
+    if (!is(to, "and") && !is(to, "n") && !is(to, "&") && !slip) {
       return Numeral.of(from, to, value);
     }
     int i = to + 1;

@@ -152,7 +152,8 @@ final class OddsReader {
   private Optional<Mention> mix(int i, Ratio a, Numeral b, String how, boolean sure) {
     Ratio small = a.compareTo(b.low()) <= 0 ? a : b.low();
     Ratio large = small.equals(a) ? b.low() : a;
-    boolean one = small.equals(Ratio.ONE);
+    boolean hundred = large.equals(Ratio.of(100)) && how.equals("in");
+    boolean one = small.equals(Ratio.ONE) || hundred;
     boolean time =
         Set.of("am", "pm", "oclock").contains(word(b.to()))
             || word(i + 1).equals(":") && b.to() - i > 3;

@@ -84,12 +84,27 @@ final class RateFacts {
       facts.add(Fact.of("spray_rate", spray, said(rate), rate.from()));
       return;
     }
+    if (isTest(rate)) {
+      facts.add(
+          Fact.of("catch_volume", rate.top().low(), said(rate), rate.from())
+              .doubting(List.of("ounce")));
+      facts.add(Fact.of("test_area", area.low(), said(rate), area.from()));
+      return;
+    }
     String role = areaRole(rate, area);
     Fact made = fact(role, rate, over(top, area));
     facts.add(made);
     if (rate.covers() && role.equals("spray_rate") && isTank(rate)) {
       facts.add(Fact.of("tank", top.low(), passage.said(top.from(), top.to()), top.from()));
     }
+  }
+
+  /** "used 2 quarts on 500 sq ft" is a test of the sprayer. */
+  private boolean isTest(Mention.Rate rate) {
+    return !rate.firm()
+        && !rate.covers()
+        && rate.top().is(Dimension.VOLUME)
+        && passage.before(rate.from(), 3, Set.of("used", "took", "caught", "through", "uses"));
   }
 
   private boolean isTank(Mention.Rate rate) {

@@ -167,15 +167,37 @@ final class RateReader {
       article |= word(k).equals("a") || word(k).equals("an");
       k++;
     }
-    boolean needsNumber = !firm && !article;
+    boolean each = Set.of("each", "every").contains(word(k - 1)) && k > i + 1;
+    boolean sure = firm || each;
+    boolean needsNumber = !sure && !article;
     boolean ground = covers && !MAKES.contains(word);
     if (top.implied() && !firm) {
       return Optional.empty();
     }
     boolean lawnFor = word.equals("for") && !firm;
-    return (lawnFor ? Optional.<Measured>empty() : ground(top, k, firm))
+    return (lawnFor ? Optional.<Measured>empty() : ground(top, k, sure))
         .or(() -> ground ? Optional.empty() : volume(top, i + 1, needsNumber))
-        .map(m -> new Below(m.to(), m, firm || (covers && !word.equals("do")), covers));
+        .map(m -> new Below(m.to(), m, sure || (covers && !word.equals("do")), covers));
+  }
+
+  /** "per hundred gallons" has no number before the hundred. */
+  private Optional<Measured> hundred(int k) {
+    if (!word(k).equals("hundred")) {
+      return measured.at(k);
+    }
+    return measured
+        .at(k + 1)
+        .filter(Measured::implied)
+        .map(
+            m ->
+                new Measured(
+                    k,
+                    m.to(),
+                    m.low().times(Ratio.of(100)),
+                    Optional.empty(),
+                    m.doubt(),
+                    m.dry(),
+                    false));
   }
 
   private boolean isAcreLetter(int k) {
@@ -184,7 +206,7 @@ final class RateReader {
 
   /** A thousand, an acre, so many square feet or metres. */
   private Optional<Measured> ground(Measured top, int k, boolean firm) {
-    Optional<Measured> said = measured.at(k).filter(m -> m.is(Dimension.AREA));
+    Optional<Measured> said = hundred(k).filter(m -> m.is(Dimension.AREA) && m.low().signum() > 0);
     if (said.isPresent() && (firm || !said.get().implied() || word(k - 1).startsWith("a"))) {
       return said;
     }
@@ -223,7 +245,9 @@ final class RateReader {
   private Optional<Measured> volume(Measured top, int i, boolean needsNumber) {
     for (int k = i; k < i + 4; k++) {
       Optional<Measured> said =
-          measured.at(k).filter(m -> m.is(Dimension.VOLUME)).filter(m -> !tooSmall(top, m));
+          hundred(k)
+              .filter(m -> m.is(Dimension.VOLUME) && m.low().signum() > 0)
+              .filter(m -> !tooSmall(top, m));
       boolean counted = said.isPresent() && (!needsNumber || !said.get().implied());
       if (counted) {
         return said;

@@ -236,6 +236,14 @@ final class Chooser {
     if (amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"))) {
       return "mix";
     }
+    boolean unowned = turn.all().stream().allMatch(f -> f.owner().isEmpty());
+    boolean complete =
+        turn.asks().isEmpty()
+            && unowned
+            && (amounts && memory.has("area") || ground && rateKnown && !has("shape"));
+    if (complete) {
+      return "mix";
+    }
     boolean squares =
         turn.first("area").map(f -> f.leavesOpen("square-metre")).orElse(false) && !amounts;
     if (squares && turn.asks().isEmpty()) {

@@ -84,11 +84,21 @@ public final class Conversation {
   public Reply answer(String said) {
     turn++;
     Facts facts = reader.read(said, memory.vocabulary());
-    Reply reply = CautionGuard.guarded(reply(facts), facts.tokens());
+    Reply reply = CautionGuard.guarded(sensible(facts), facts.tokens());
     keeper.keep(memory, turn);
     reply = withTroubles(reply);
     lastReply = Optional.of(reply);
     return reply;
+  }
+
+  /** A nought where something must be divided by it makes no sum. */
+  private Reply sensible(Facts facts) {
+    try {
+      return reply(facts);
+    } catch (ArithmeticException nought) {
+      return Replies.mixedUp(
+          "mix", new Request(facts, known(facts), facts.asks(), setting.units(), setting.today()));
+    }
   }
 
   /** What could not be read or saved is said, and nothing is lost. */
@@ -185,6 +195,14 @@ public final class Conversation {
     }
     List<String> topics = new Chooser(heard, memory).topics();
     List<Ask> asks = facts.asks();
+    boolean onlyGround = topics.equals(List.of("measure")) && facts.asks().isEmpty();
+    if (onlyGround && (pending.needs("area") || pending.needs("label_rate"))) {
+      topics = pending.topics();
+      asks = pending.asks();
+    } else if (onlyGround && heard.says("correction") && !last.topics().isEmpty()) {
+      topics = last.topics();
+      asks = last.asks();
+    }
     if (isRedo(heard)) {
       topics = last.topics();
       asks = last.asks();
@@ -235,7 +253,9 @@ public final class Conversation {
         !values
             && (!facts.lawns().isEmpty() || !facts.labels().isEmpty())
             && (facts.says("follow-up") || facts.says("same") || facts.says("both"));
-    return unit || named;
+    boolean end = !values && (facts.says("high-end") || facts.says("low-end"));
+    boolean both = !values && facts.says("both") && memory.lawnNames().size() > 1;
+    return unit || named || end || both;
   }
 
   private Reply noted(List<Fact> tied) {

@@ -38,9 +38,22 @@ final class Listener {
         byRole.computeIfAbsent(fact.name(), k -> new ArrayList<>()).add(fact);
       }
     }
+    if (facts.says("label-most")) {
+      byRole.computeIfPresent(
+          "label_rate", (role, said) -> said.stream().map(Listener::asMost).toList());
+      byRole.computeIfPresent(
+          "strength", (role, said) -> said.stream().map(Listener::asMost).toList());
+    }
     byRole.forEach((role, said) -> memory.replace(role, said, turn));
     settle(byRole);
     form(facts);
+  }
+
+  /** What the label says is the most that it allows. */
+  private static Fact asMost(Fact rate) {
+    List<String> doubts = new ArrayList<>(rate.doubts());
+    doubts.add("most");
+    return rate.doubting(doubts);
   }
 
   /** Whether the product is ready to use, a concentrate, or dry. */

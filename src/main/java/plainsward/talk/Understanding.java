@@ -218,6 +218,11 @@ final class Understanding {
     if (pending.needs("tank") && value.compareTo(Ratio.of(1000)) < 0) {
       return Optional.of(fact.as("tank").with(new Quantity(value, gallon()), Optional.empty()));
     }
+    if (pending.needs("nitrogen_target")) {
+      return Optional.of(
+          fact.as("nitrogen_target")
+              .with(new Quantity(value, Units.POUND_PER_THOUSAND), Optional.empty()));
+    }
     if (pending.needs("interval")) {
       return Optional.of(
           fact.as("interval")

@@ -31,7 +31,7 @@ public final class Limits {
             && labelMost.isPresent()
             && asked.get().dimension().equals(labelMost.get().dimension())
             && asked.get().compareTo(labelMost.get()) > 0;
-    if (!above || request.says("correction")) {
+    if (!above || request.says("correction") || request.says("label-most")) {
       return Optional.empty();
     }
     Sheet sheet = new Sheet(request, "mix").caution("above-label", "read-label");
