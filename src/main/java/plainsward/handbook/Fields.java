@@ -1,6 +1,5 @@
 package plainsward.handbook;
 
-import org.apache.lucene.search.similarities.BM25Similarity;
 import org.apache.lucene.search.similarities.PerFieldSimilarityWrapper;
 import org.apache.lucene.search.similarities.Similarity;
 
@@ -38,8 +37,8 @@ final class Fields {
   /** Scores both kinds of text; used in indexing too, for what it keeps of a text's length. */
   static final Similarity SIMILARITY =
       new PerFieldSimilarityWrapper() {
-        private final Similarity words = new BM25Similarity(1.2f, 0.5f);
-        private final Similarity asked = new BM25Similarity(0.6f, 0.5f);
+        private final Similarity words = new FlooredBm25(1.2f, 0.5f);
+        private final Similarity asked = new FlooredBm25(0.6f, 0.5f);
 
         @Override
         public Similarity get(String field) {

@@ -23,7 +23,7 @@ public final class Handbook {
   private final List<String> refused;
   private volatile Shelf open;
 
-  private Handbook(Supplier<Shelf> opening, List<String> refused) {
+  Handbook(Supplier<Shelf> opening, List<String> refused) {
     this.opening = opening;
     this.refused = List.copyOf(refused);
   }
@@ -73,7 +73,7 @@ public final class Handbook {
   public Handbook plus(Path notesFolder, Progress progress) {
     List<String> faults = new ArrayList<>(refused);
     try {
-      ByteBuffersDirectory index = new ByteBuffersDirectory();
+      ByteBuffersDirectory index = InMemory.directory();
       try (NoteIndexer indexer = new NoteIndexer(index)) {
         addAll(NoteFolder.files(notesFolder), indexer, progress, faults);
       }

@@ -44,7 +44,7 @@ public final class IndexBuilder {
   private static void build(Path notes, Path synonyms, Path into) throws IOException {
     Files.createDirectories(into);
     empty(into);
-    try (ByteBuffersDirectory index = new ByteBuffersDirectory()) {
+    try (ByteBuffersDirectory index = InMemory.directory()) {
       try (NoteIndexer indexer = new NoteIndexer(index)) {
         for (Note note : read(notes)) {
           indexer.add(note);

@@ -50,7 +50,8 @@ final class Queries {
     if (singles > 0) {
       ways.add(single.build());
     }
-    return ways.size() == 1 ? ways.get(0) : new DisjunctionMaxQuery(ways, 0);
+    Query best = ways.size() == 1 ? ways.get(0) : new DisjunctionMaxQuery(ways, 0);
+    return new BoostQuery(best, sought.worth());
   }
 
   private static Query all(Sought.Way way, String field) {

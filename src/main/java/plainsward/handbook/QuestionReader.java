@@ -37,9 +37,7 @@ final class QuestionReader {
     while (next < words.size() && found.size() < MOST_SOUGHT) {
       next = take(typed, words, next, found);
     }
-    List<Sought> all = List.copyOf(found.values());
-    List<Sought> weighty = all.stream().filter(s -> !s.light()).toList();
-    return weighty.isEmpty() ? all : weighty;
+    return List.copyOf(found.values());
   }
 
   private List<Typed> typed(String text) {
@@ -65,24 +63,25 @@ final class QuestionReader {
     Optional<Synonyms.Match> match = synonyms.at(words, at);
     if (match.isPresent()) {
       int end = at + match.get().length();
-      put(into, ofMatch(typed.subList(at, end), match.get()), false);
+      put(into, ofMatch(typed.subList(at, end), match.get()), Sought.Kind.THING);
       return end;
     }
     Optional<List<Sought.Way>> joined = joined(words, at);
     if (joined.isPresent()) {
-      put(into, joined.get(), false);
+      put(into, joined.get(), Sought.Kind.THING);
       return at + 2;
     }
     String word = words.get(at);
     if (!Words.isStop(word)) {
-      put(into, ofWord(typed.get(at)), synonyms.isLight(word) || hasDigit(word));
+      boolean light = synonyms.isLight(word) || hasDigit(word);
+      put(into, ofWord(typed.get(at)), light ? Sought.Kind.LIGHT : Sought.Kind.THING);
     }
     return at + 1;
   }
 
   private static void put(
-      Map<List<Sought.Way>, Sought> into, List<Sought.Way> ways, boolean light) {
-    into.putIfAbsent(ways, new Sought(ways, light));
+      Map<List<Sought.Way>, Sought> into, List<Sought.Way> ways, Sought.Kind kind) {
+    into.putIfAbsent(ways, new Sought(ways, kind));
   }
 
   private static List<Sought.Way> ofMatch(List<Typed> typed, Synonyms.Match match) {
@@ -90,7 +89,9 @@ final class QuestionReader {
     List<Sought.Way> ways = new ArrayList<>();
     ways.add(new Sought.Way(stems(typed.stream().map(Typed::word).toList()), trust));
     for (List<String> other : match.others()) {
-      ways.add(new Sought.Way(stems(other), trust * SYNONYM_TRUST));
+      List<String> stems = stems(other);
+      float share = Math.min(1, (float) typed.size() / stems.size());
+      ways.add(new Sought.Way(stems, trust * SYNONYM_TRUST * share));
     }
     return ways;
   }

@@ -12,7 +12,7 @@ import org.apache.lucene.search.IndexSearcher;
  * question, both BM25.
  */
 final class Ranking {
-  private static final float ASKED_SHARE = 1.0f;
+  private static final float ASKED_SHARE = 0.7f;
   private static final float PREFERRED = 1.2f;
 
   private final Shelf shelf;
@@ -62,6 +62,9 @@ final class Ranking {
 
   /** How much the thing tells notes apart: BM25's inverse document frequency of its commonest. */
   private double weight(Sought sought) {
+    if (sought.kind() != Sought.Kind.THING) {
+      return 0;
+    }
     int notes = sought.ways().stream().mapToInt(this::notesWith).max().orElse(0);
     int all = shelf.noteCount();
     return Math.log1p((all - notes + 0.5) / (notes + 0.5));

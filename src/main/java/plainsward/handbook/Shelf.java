@@ -82,8 +82,13 @@ final class Shelf {
 
   /** How many notes name a stem. */
   int notesWith(String stem) {
+    return documentsWith(Fields.WORDS, stem);
+  }
+
+  /** How many documents hold a stem in a field. */
+  int documentsWith(String field, String stem) {
     try {
-      return searcher.getIndexReader().docFreq(new Term(Fields.WORDS, stem));
+      return searcher.getIndexReader().docFreq(new Term(field, stem));
     } catch (IOException fault) {
       throw new UncheckedIOException(fault);
     }

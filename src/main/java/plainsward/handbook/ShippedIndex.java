@@ -25,7 +25,7 @@ final class ShippedIndex {
 
   static Shelf open() {
     try {
-      ByteBuffersDirectory index = new ByteBuffersDirectory();
+      ByteBuffersDirectory index = InMemory.directory();
       for (String name : lines(FILES)) {
         try (IndexOutput out = index.createOutput(name, IOContext.DEFAULT)) {
           byte[] bytes = bytes(name);

@@ -6,9 +6,9 @@ import java.util.List;
  * One thing that a question speaks of, with the ways in which a note may name it.
  *
  * @param ways the ways; a note names the thing if it has any of them
- * @param light whether it says little about the matter (a number, a word of courtesy)
+ * @param kind what sort of thing it is
  */
-record Sought(List<Way> ways, boolean light) {
+record Sought(List<Way> ways, Kind kind) {
 
   /**
    * One way to name it.
@@ -17,6 +17,24 @@ record Sought(List<Way> ways, boolean light) {
    * @param trust how surely this is what was meant, over 0 to 1
    */
   record Way(List<String> stems, float trust) {}
+
+  private static final float LIGHT = 0.6f;
+
+  /** What sort of thing it is. */
+  enum Kind {
+    /** A word or phrase of the matter. */
+    THING,
+    /** A word that says little about the matter: a number, a courtesy. */
+    LIGHT
+  }
+
+  /** What a document's score for it counts. */
+  float worth() {
+    return switch (kind) {
+      case THING -> 1;
+      case LIGHT -> LIGHT;
+    };
+  }
 
   /** The trust in the best way. */
   float trust() {
