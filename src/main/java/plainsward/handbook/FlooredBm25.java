@@ -7,7 +7,7 @@ import org.apache.lucene.search.similarities.BM25Similarity;
  * add chance words to their questions, and in a small handbook these would outweigh the matter.
  */
 final class FlooredBm25 extends BM25Similarity {
-  private static final long FEWEST = 1;
+  private static final long FEWEST = 6;
 
   FlooredBm25(float k1, float b) {
     super(k1, b);

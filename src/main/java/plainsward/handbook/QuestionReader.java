@@ -15,7 +15,7 @@ final class QuestionReader {
   private static final int MOST_WORDS = 400;
   private static final int MOST_SOUGHT = 60;
   private static final int SHORTEST_PART = 3;
-  private static final float SYNONYM_TRUST = 0.9f;
+  private static final float SYNONYM_TRUST = 0.8f;
   private static final float SLIP_TRUST = 0.7f;
 
   private final Shelf shelf;

@@ -12,7 +12,7 @@ import org.apache.lucene.search.IndexSearcher;
  * question, both BM25.
  */
 final class Ranking {
-  private static final float ASKED_SHARE = 0.7f;
+  private static final float ASKED_SHARE = 0.3f;
   private static final float PREFERRED = 1.2f;
 
   private final Shelf shelf;

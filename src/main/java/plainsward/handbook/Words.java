@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.LowerCaseFilter;
 import org.apache.lucene.analysis.TokenStream;
@@ -26,6 +27,10 @@ import org.apache.lucene.analysis.util.CharTokenizer;
 final class Words {
   private static final int MOST_LETTERS = 60;
   private static final int MOST_KEPT = 20_000;
+
+  private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d)");
+  private static final Pattern NUMBER_LETTER =
+      Pattern.compile("(?<=\\d)-(?=\\p{L}(?![\\p{L}\\d]))");
 
   private static final Set<String> STOP =
       Set.of(
@@ -64,13 +69,19 @@ final class Words {
   /** The words of a text in their order, stop words too. */
   static List<String> of(String text) {
     List<String> words = new ArrayList<>();
-    for (String term : terms(CUTTER, text)) {
+    for (String term : terms(CUTTER, joined(text))) {
       String word = term.replace("'", "");
       if (!word.isEmpty() && word.length() <= MOST_LETTERS) {
         words.add(word);
       }
     }
     return words;
+  }
+
+  /** Takes the comma out of 1,000 and the hyphen out of 4-D, so that 2,4-D is one word. */
+  private static String joined(String text) {
+    String whole = THOUSANDS.matcher(text).replaceAll("");
+    return NUMBER_LETTER.matcher(whole).replaceAll("");
   }
 
   /** The stem of a word; the stems of stop words are asked for too (in synonyms). */
