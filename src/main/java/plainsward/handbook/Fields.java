@@ -28,7 +28,7 @@ final class Fields {
    */
   static final String PLACE = "place";
 
-  static final int TITLE_WEIGHT = 8;
+  static final int TITLE_WEIGHT = 12;
   static final int ABOUT_WEIGHT = 6;
   static final int ANSWER_WEIGHT = 2;
   static final int QUESTION_WEIGHT = 2;
@@ -37,7 +37,7 @@ final class Fields {
   /** Scores both kinds of text; used in indexing too, for what it keeps of a text's length. */
   static final Similarity SIMILARITY =
       new PerFieldSimilarityWrapper() {
-        private final Similarity words = new FlooredBm25(10f, 0.5f);
+        private final Similarity words = new FlooredBm25(6f, 0.5f);
         private final Similarity asked = new FlooredBm25(0.6f, 0.8f);
 
         @Override

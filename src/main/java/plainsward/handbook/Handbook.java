@@ -42,7 +42,7 @@ public final class Handbook {
       List<Sought> sought = new QuestionReader(shelf()).read(words);
       List<Hit> hits = new ArrayList<>();
       for (Ranked ranked : new Ranking(shelf()).rank(sought, options)) {
-        hits.add(new Hit(note(ranked.document()), ranked.score(), Confidence.of(ranked)));
+        hits.add(new Hit(note(ranked.document()), ranked.rank(), Confidence.of(ranked)));
       }
       return hits;
     } catch (IOException fault) {

@@ -1,6 +1,5 @@
 package plainsward.handbook;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.apache.lucene.index.Term;
@@ -9,7 +8,6 @@ import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.BoostQuery;
 import org.apache.lucene.search.DisjunctionMaxQuery;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.SynonymQuery;
 import org.apache.lucene.search.TermQuery;
 
 /** Lucene queries for what is sought; made of terms alone, never parsed from a user's text. */
@@ -34,29 +32,19 @@ final class Queries {
     return of.build();
   }
 
-  /** Documents with one thing in a field; its ways count as one word, the rarest way's worth. */
+  /** Documents with one thing in a field; a document's best way counts. */
   static Query one(Sought sought, String field) {
-    List<Query> ways = new ArrayList<>();
-    SynonymQuery.Builder single = new SynonymQuery.Builder(field);
-    int singles = 0;
-    for (Sought.Way way : sought.ways()) {
-      if (way.stems().size() == 1) {
-        single.addTerm(new Term(field, way.stems().get(0)), way.trust());
-        singles++;
-      } else {
-        ways.add(all(way, field));
-      }
-    }
-    if (singles > 0) {
-      ways.add(single.build());
-    }
+    List<Query> ways = sought.ways().stream().map(way -> way(way, field)).toList();
     Query best = ways.size() == 1 ? ways.get(0) : new DisjunctionMaxQuery(ways, 0);
     return new BoostQuery(best, sought.worth());
   }
 
-  private static Query all(Sought.Way way, String field) {
+  private static Query way(Sought.Way way, String field) {
+    if (way.stems().size() == 1) {
+      return new BoostQuery(new TermQuery(new Term(field, way.stems().get(0))), way.boost());
+    }
     BooleanQuery.Builder all = new BooleanQuery.Builder();
     way.stems().forEach(stem -> all.add(new TermQuery(new Term(field, stem)), Occur.MUST));
-    return new BoostQuery(all.build(), way.trust());
+    return new BoostQuery(all.build(), way.boost());
   }
 }

@@ -15,7 +15,7 @@ final class QuestionReader {
   private static final int MOST_WORDS = 400;
   private static final int MOST_SOUGHT = 60;
   private static final int SHORTEST_PART = 3;
-  private static final float SYNONYM_TRUST = 0.8f;
+  private static final float SYNONYM_BOOST = 0.8f;
   private static final float SLIP_TRUST = 0.7f;
 
   private final Shelf shelf;
@@ -63,37 +63,55 @@ final class QuestionReader {
     Optional<Synonyms.Match> match = synonyms.at(words, at);
     if (match.isPresent()) {
       int end = at + match.get().length();
-      put(into, ofMatch(typed.subList(at, end), match.get()), Sought.Kind.THING);
+      List<Typed> phrase = typed.subList(at, end);
+      put(into, ofMatch(phrase, match.get()), Sought.Kind.THING, trust(phrase));
       return end;
     }
     Optional<List<Sought.Way>> joined = joined(words, at);
     if (joined.isPresent()) {
-      put(into, joined.get(), Sought.Kind.THING);
+      put(into, joined.get(), Sought.Kind.THING, 1);
       return at + 2;
     }
     String word = words.get(at);
     if (!Words.isStop(word)) {
-      boolean light = synonyms.isLight(word) || hasDigit(word);
-      put(into, ofWord(typed.get(at)), light ? Sought.Kind.LIGHT : Sought.Kind.THING);
+      put(into, ofWord(word), kind(word), trust(word));
     }
     return at + 1;
   }
 
   private static void put(
-      Map<List<Sought.Way>, Sought> into, List<Sought.Way> ways, Sought.Kind kind) {
-    into.putIfAbsent(ways, new Sought(ways, kind));
+      Map<List<Sought.Way>, Sought> into, List<Sought.Way> ways, Sought.Kind kind, float trust) {
+    into.putIfAbsent(ways, new Sought(ways, kind, trust));
   }
 
-  private static List<Sought.Way> ofMatch(List<Typed> typed, Synonyms.Match match) {
-    float trust = (float) typed.stream().mapToDouble(Typed::trust).min().orElse(1);
+  private List<Sought.Way> ofMatch(List<Typed> typed, Synonyms.Match match) {
+    List<String> own = stems(typed.stream().map(Typed::word).toList());
+    boolean known = own.stream().allMatch(shelf::knows);
+    double most = known ? shelf.weight(own) : Double.MAX_VALUE;
     List<Sought.Way> ways = new ArrayList<>();
-    ways.add(new Sought.Way(stems(typed.stream().map(Typed::word).toList()), trust));
+    ways.add(new Sought.Way(own, 1));
     for (List<String> other : match.others()) {
+      // A rare synonym of a common word must not count more than the word itself.
       List<String> stems = stems(other);
-      float share = Math.min(1, (float) typed.size() / stems.size());
-      ways.add(new Sought.Way(stems, trust * SYNONYM_TRUST * share));
+      double share = Math.min(1, most / shelf.weight(stems));
+      ways.add(new Sought.Way(stems, SYNONYM_BOOST * (float) share));
     }
     return ways;
+  }
+
+  private Sought.Kind kind(String word) {
+    if (word.chars().allMatch(Character::isDigit)) {
+      return Sought.Kind.NUMBER;
+    }
+    return synonyms.isLight(word) ? Sought.Kind.LIGHT : Sought.Kind.THING;
+  }
+
+  private float trust(String word) {
+    return shelf.knows(Words.stem(word)) ? 1 : SLIP_TRUST;
+  }
+
+  private static float trust(List<Typed> typed) {
+    return (float) typed.stream().mapToDouble(Typed::trust).min().orElse(1);
   }
 
   private static List<String> stems(List<String> words) {
@@ -115,12 +133,12 @@ final class QuestionReader {
             new Sought.Way(List.of(one), 1), new Sought.Way(stems(words.subList(at, at + 2)), 1)));
   }
 
-  private List<Sought.Way> ofWord(Typed typed) {
-    String stem = Words.stem(typed.word());
+  private List<Sought.Way> ofWord(String word) {
+    String stem = Words.stem(word);
     List<Sought.Way> ways = new ArrayList<>();
-    ways.add(new Sought.Way(List.of(stem), typed.trust()));
+    ways.add(new Sought.Way(List.of(stem), 1));
     if (!shelf.knows(stem) && !hasDigit(stem)) {
-      ways.addAll(parts(typed.word()));
+      ways.addAll(parts(word));
       shelf.stems().near(stem).forEach(n -> ways.add(new Sought.Way(List.of(n), SLIP_TRUST)));
     }
     return ways;
@@ -132,7 +150,7 @@ final class QuestionReader {
       List<String> halves =
           List.of(Words.stem(word.substring(0, i)), Words.stem(word.substring(i)));
       if (halves.stream().allMatch(shelf::knows)) {
-        return List.of(new Sought.Way(halves, SYNONYM_TRUST));
+        return List.of(new Sought.Way(halves, SYNONYM_BOOST));
       }
     }
     return List.of();

@@ -12,7 +12,7 @@ import org.apache.lucene.search.IndexSearcher;
  * question, both BM25.
  */
 final class Ranking {
-  private static final float ASKED_SHARE = 0.3f;
+  private static final float ASKED_SHARE = 0.2f;
   private static final float PREFERRED = 1.2f;
 
   private final Shelf shelf;
@@ -43,11 +43,11 @@ final class Ranking {
     for (int i = 0; i < notes.length; i++) {
       int best = asked.best(first, first + questions[i].length);
       first += questions[i].length;
-      float score = whole.score(i) + ASKED_SHARE * asked.score(best);
+      float fit = whole.score(i) + ASKED_SHARE * asked.score(best);
       float lift = preferred[i] ? PREFERRED : 1;
-      ranked.add(new Ranked(notes[i], score * lift, whole.covered(i), asked.covered(best)));
+      ranked.add(new Ranked(notes[i], fit * lift, fit, whole.covered(i)));
     }
-    ranked.sort(Comparator.comparingDouble((Ranked r) -> -r.score()));
+    ranked.sort(Comparator.comparingDouble((Ranked r) -> -r.rank()));
     return ranked.subList(0, Math.min(options.most(), ranked.size()));
   }
 
@@ -60,18 +60,9 @@ final class Ranking {
     return tally;
   }
 
-  /** How much the thing tells notes apart: BM25's inverse document frequency of its commonest. */
+  /** How much the thing tells notes apart; nothing for words of no matter. */
   private double weight(Sought sought) {
-    if (sought.kind() != Sought.Kind.THING) {
-      return 0;
-    }
-    int notes = sought.ways().stream().mapToInt(this::notesWith).max().orElse(0);
-    int all = shelf.noteCount();
-    return Math.log1p((all - notes + 0.5) / (notes + 0.5));
-  }
-
-  private int notesWith(Sought.Way way) {
-    return way.stems().stream().mapToInt(shelf::notesWith).min().orElse(0);
+    return sought.kind() == Sought.Kind.THING ? shelf.weight(sought.ways().get(0).stems()) : 0;
   }
 
   private boolean[] preferred(int[] notes, Search options) throws IOException {

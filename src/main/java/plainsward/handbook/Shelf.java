@@ -99,9 +99,14 @@ final class Shelf {
     return notesWith(stem) > 0;
   }
 
-  /** How many notes there are. */
-  int noteCount() {
-    return noteCount;
+  /** How much stems together tell notes apart: the sum of their inverse document frequencies. */
+  double weight(List<String> stems) {
+    return stems.stream().mapToDouble(this::weight).sum();
+  }
+
+  private double weight(String stem) {
+    int notes = notesWith(stem);
+    return Math.log1p((noteCount - notes + 0.5) / (notes + 0.5));
   }
 
   /** The stems that notes hold, to compare a mistyped one with; made at first need. */

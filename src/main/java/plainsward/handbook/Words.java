@@ -28,6 +28,7 @@ final class Words {
   private static final int MOST_LETTERS = 60;
   private static final int MOST_KEPT = 20_000;
 
+  private static final Pattern ANALYSIS = Pattern.compile("\\b\\d{1,2}-\\d{1,2}-\\d{1,2}\\b");
   private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d)");
   private static final Pattern NUMBER_LETTER =
       Pattern.compile("(?<=\\d)-(?=\\p{L}(?![\\p{L}\\d]))");
@@ -78,9 +79,13 @@ final class Words {
     return words;
   }
 
-  /** Takes the comma out of 1,000 and the hyphen out of 4-D, so that 2,4-D is one word. */
+  /**
+   * Takes the comma out of 1,000 and the hyphen out of 4-D, so that 2,4-D is one word, and reads
+   * three numbers with hyphens as what they are called.
+   */
   private static String joined(String text) {
-    String whole = THOUSANDS.matcher(text).replaceAll("");
+    String named = ANALYSIS.matcher(text).replaceAll("N-P-K");
+    String whole = THOUSANDS.matcher(named).replaceAll("");
     return NUMBER_LETTER.matcher(whole).replaceAll("");
   }
 

@@ -13,7 +13,9 @@ class WordsTest {
       delimiter = '|',
       value = {
         "The dog's paws DIDN'T dry|the dog paws didnt dry",
-        "weed-and-feed, 2,4-D!|weed and feed 2 4 d",
+        "weed-and-feed, 2,4-D!|weed and feed 24d",
+        "24-0-8 over 5,000 sq ft|n p k over 5000 sq ft",
+        "a 3-way, 2-4 hours|a 3 way 2 4 hours",
         "neighbor’s rosé|neighbor rose",
         "40x60|40x60",
         "...|''",

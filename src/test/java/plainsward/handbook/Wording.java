@@ -1,0 +1,49 @@
+package plainsward.handbook;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A question as somebody might put it, and the notes that answer it.
+ *
+ * @param ask the words
+ * @param notes the ids of the notes, any of which will do
+ */
+record Wording(String ask, Set<String> notes) {
+  private static final Path FILE = Path.of("src/test/resources/handbook/wordings.jsonl");
+
+  /** All wordings of the search test. */
+  static List<Wording> all() throws IOException {
+    List<Wording> read = new ArrayList<>();
+    for (String line : Files.readAllLines(FILE)) {
+      read.add(of(line));
+    }
+    return read;
+  }
+
+  private static Wording of(String line) throws IOException {
+    String ask = "";
+    Set<String> notes = new LinkedHashSet<>();
+    try (JsonParser json = new JsonFactory().createParser(line)) {
+      String field = "";
+      while (json.nextToken() != null) {
+        if (json.currentToken() == JsonToken.FIELD_NAME) {
+          field = json.currentName();
+        } else if (json.currentToken() == JsonToken.VALUE_STRING && field.equals("ask")) {
+          ask = json.getText();
+        } else if (json.currentToken() == JsonToken.VALUE_STRING) {
+          notes.add(json.getText());
+        }
+      }
+    }
+    return new Wording(ask, notes);
+  }
+}
