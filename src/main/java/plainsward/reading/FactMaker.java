@@ -15,6 +15,28 @@ import plainsward.units.Units;
 final class FactMaker {
   private static final Ratio SMALLEST_LAWN = Ratio.of(150);
   private static final Ratio LARGE = Ratio.of(1000);
+  private static final Ratio HUNDRED = Ratio.of(100);
+  private static final Ratio FEW = Ratio.of(20);
+
+  /** Words before a number that is a name and counts nothing. */
+  private static final Set<String> NUMBERED =
+      Set.of(
+          "number",
+          "zip",
+          "code",
+          "model",
+          "order",
+          "invoice",
+          "phone",
+          "epa",
+          "reg",
+          "unit",
+          "route",
+          "highway",
+          "apartment",
+          "no",
+          "since");
+
   private static final Set<String> JOINS = Set.of(",", "and", "+", "&", "plus", "or");
   private static final Set<String> LABEL_FACTS =
       Set.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "label_limit");
@@ -159,64 +181,63 @@ final class FactMaker {
   private List<Fact> bare(List<Mention> mentions, int i, Numeral number) {
     String said = passage.said(number.from(), number.to());
     boolean lawn = owners.lawn(number.from()).isPresent() || isLawnCue(number);
-    boolean named =
-        passage.before(
-            number.from(),
-            3,
-            Set.of(
-                "number",
-                "zip",
-                "code",
-                "model",
-                "order",
-                "invoice",
-                "phone",
-                "epa",
-                "reg",
-                "unit",
-                "route",
-                "highway",
-                "apartment",
-                "no",
-                "since"));
-    boolean large =
-        !named && number.thousands()
-            || number.low().compareTo(SMALLEST_LAWN) >= 0 && lawn
-            || !named && number.low().compareTo(LARGE) >= 0 && !isYear(said);
+    boolean large = isLarge(number, said, lawn);
     Optional<Measured> follower = large && lawn ? Optional.empty() : follower(mentions, i);
     if (follower.isPresent()) {
       Measured alike = follower.get();
       return List.of(
           Fact.of("listed", new Quantity(number.low(), alike.low().unit()), said, number.from()));
     }
-    String bareRole = passage.role("bare", number.from(), number.to(), "");
-    if (bareRole.equals("bag_area") && number.low().compareTo(LARGE) >= 0) {
-      return List.of(
-          Fact.of("bag_area", new Quantity(number.low(), ground()), said, number.from()));
-    }
-    if (bareRole.equals("applied_count") && number.low().compareTo(Ratio.of(20)) < 0) {
-      return List.of(Fact.of("applied_count", Quantity.number(number.low()), said, number.from()));
-    }
-    if (bareRole.equals("label_rate") && number.low().compareTo(Ratio.of(100)) < 0) {
-      return List.of(perThousand(number, said));
-    }
-    if (bareRole.equals("tank") || bareRole.equals("only_takes")) {
-      return List.of(
-          Fact.of("tank", new Quantity(number.low(), tankUnit()), said, number.from())
-              .doubting(List.of("gallon")));
+    Optional<Fact> cued = cued(number, said);
+    if (cued.isPresent()) {
+      return List.of(cued.get());
     }
     boolean minus =
         passage.role("area", number.from(), number.to(), "").equals("minus")
             && number.low().compareTo(SMALLEST_LAWN) >= 0;
-    Quantity amount = Quantity.number(number.low());
     if (minus || large) {
       Quantity area = new Quantity(number.low(), ground());
       return List.of(
           Fact.of(minus ? "minus" : "area", area, said, number.from()).doubting(List.of("square")));
     }
+    Quantity amount = Quantity.number(number.low());
     return List.of(
         Fact.of("number", amount, said, number.from())
             .with(amount, number.high().map(Quantity::number)));
+  }
+
+  /** Whether a number without a unit can only be ground: thousands, or a lawn's own number. */
+  private boolean isLarge(Numeral number, String said, boolean lawn) {
+    if (passage.before(number.from(), 3, NUMBERED)) {
+      return false;
+    }
+    return number.thousands()
+        || number.low().compareTo(SMALLEST_LAWN) >= 0 && lawn
+        || number.low().compareTo(LARGE) >= 0 && !isYear(said);
+  }
+
+  /** What the cue words make of a number without a unit: "the tank is 50", "rate .37". */
+  private Optional<Fact> cued(Numeral number, String said) {
+    int at = number.from();
+    return switch (passage.role("bare", at, number.to(), "")) {
+      case "bag_area" ->
+          number.low().compareTo(LARGE) >= 0
+              ? Optional.of(Fact.of("bag_area", new Quantity(number.low(), ground()), said, at))
+              : Optional.empty();
+      case "applied_count" ->
+          number.low().compareTo(FEW) < 0
+              ? Optional.of(Fact.of("applied_count", Quantity.number(number.low()), said, at))
+              : Optional.empty();
+      case "label_rate" ->
+          number.low().compareTo(HUNDRED) < 0
+              ? Optional.of(perThousand(number, said))
+              : Optional.empty();
+      case "tank", "only_takes" ->
+          Optional.of(
+              Fact.of("tank", new Quantity(number.low(), tankUnit()), said, at)
+                  .doubting(List.of("gallon")));
+      default -> Optional.empty();
+    };
   }
 
   private boolean isLawnCue(Numeral number) {

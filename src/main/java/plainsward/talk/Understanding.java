@@ -85,7 +85,14 @@ final class Understanding {
     boolean again = turn.says("same") || turn.says("follow-up");
     boolean onlyAdjuvant =
         memory.has("adjuvant_rate") && !memory.has("strength") && !memory.has("label_rate");
-    return again && onlyAdjuvant ? fact.as("adjuvant_rate") : fact;
+    boolean alone =
+        turn.has("adjuvant")
+            && !turn.has("label_rate")
+            && !turn.has("adjuvant_rate")
+            && !turn.has("product")
+            && !turn.has("active")
+            && turn.of("strength").size() == 1;
+    return again && onlyAdjuvant || alone ? fact.as("adjuvant_rate") : fact;
   }
 
   /** In a correction a rate in the unit of the label's rate is the label's again. */

@@ -36,7 +36,8 @@ public record Known(Fact fact, String from) {
 
   private String name() {
     return switch (fact.name()) {
-      case "test_area", "minus", "minus_shape" -> "area";
+      case "test_area", "minus", "area_option" -> "area";
+      case "minus_shape", "test_shape" -> "shape";
       case "volume" -> "tank";
       case "planned", "day" -> "last_applied";
       default -> fact.name();
