@@ -202,6 +202,12 @@ final class Chooser {
   }
 
   private String dose() {
+    boolean watering =
+        any("rainfall")
+            || any("length", "height") && turn.tokens().stream().anyMatch(t -> t.is("water"));
+    if (watering && !any("label_rate", "strength")) {
+      return "";
+    }
     boolean strength = has("strength");
     boolean rate = has("label_rate");
     boolean ground = turn.all().stream().anyMatch(f -> GROUND.contains(f.name()));

@@ -35,10 +35,20 @@ final class InHand {
       return Optional.of(toppedUp());
     }
     if (request.turn().has("in_hand") && request.has("tank")) {
-      boolean sprayed = request.says("past") && request.turn().has("test_area");
+      boolean ground =
+          request.turn().has("test_area")
+              || request.turn().has("area")
+              || request.turn().has("shape");
+      boolean sprayed = ground && rate.isPerArea() && isUsedUp();
       return Optional.of(sprayed ? applied() : checked());
     }
     return Optional.empty();
+  }
+
+  /** Words that say the tank went out on that ground. */
+  private boolean isUsedUp() {
+    return request.turn().tokens().stream()
+        .anyMatch(t -> t.norm().matches("covered|did|sprayed|done|treated|went|emptied|covers"));
   }
 
   private boolean asksMore() {
@@ -145,7 +155,9 @@ final class InHand {
             + Shown.of(dose.steps().get(0).result())
             + ", against the label's "
             + Shown.of(rate.low())
-            + ".");
+            + ": "
+            + Shown.number(dose.times())
+            + " times it.");
   }
 
   /** A volume and the product that makes it: how strong that is. */
