@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.apache.lucene.document.Document;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.store.ByteBuffersDirectory;
@@ -42,7 +41,7 @@ public final class Handbook {
       List<Sought> sought = new QuestionReader(shelf()).read(words);
       List<Hit> hits = new ArrayList<>();
       for (Ranked ranked : new Ranking(shelf()).rank(sought, options)) {
-        hits.add(new Hit(note(ranked.document()), ranked.rank(), Confidence.of(ranked)));
+        hits.add(new Hit(shelf().note(ranked.document()), ranked.rank(), Confidence.of(ranked)));
       }
       return hits;
     } catch (IOException fault) {
@@ -55,7 +54,7 @@ public final class Handbook {
     try {
       for (ScoreDoc found : shelf().searcher().search(Shelf.idQuery(id), 2).scoreDocs) {
         if (!shelf().isHidden(found.doc)) {
-          return Optional.of(note(found.doc));
+          return Optional.of(shelf().note(found.doc));
         }
       }
       return Optional.empty();
@@ -73,11 +72,11 @@ public final class Handbook {
   public Handbook plus(Path notesFolder, Progress progress) {
     List<String> faults = new ArrayList<>(refused);
     try {
-      ByteBuffersDirectory index = InMemory.directory();
+      ByteBuffersDirectory index = new ByteBuffersDirectory();
       try (NoteIndexer indexer = new NoteIndexer(index)) {
         addAll(NoteFolder.files(notesFolder), indexer, progress, faults);
       }
-      DirectoryReader own = DirectoryReader.open(index);
+      DirectoryReader own = DirectoryReader.open(ArrayDirectory.copyOf(index));
       return new Handbook(() -> both(own), faults);
     } catch (IOException fault) {
       throw new UncheckedIOException("The notes folder can't be read: " + notesFolder, fault);
@@ -109,11 +108,6 @@ public final class Handbook {
   /** What is wrong with each file that {@link #plus} had to leave out, a sentence each. */
   public List<String> refused() {
     return refused;
-  }
-
-  private Note note(int document) throws IOException {
-    Document stored = shelf().searcher().storedFields().document(document);
-    return NoteDocuments.note(stored);
   }
 
   private Shelf shelf() {

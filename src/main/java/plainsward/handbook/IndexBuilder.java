@@ -9,8 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.lucene.store.ByteBuffersDirectory;
-import org.apache.lucene.store.IOContext;
-import org.apache.lucene.store.IndexInput;
 
 /**
  * Makes the index that is shipped in the jar. Run by the build with three arguments: the folder of
@@ -44,7 +42,7 @@ public final class IndexBuilder {
   private static void build(Path notes, Path synonyms, Path into) throws IOException {
     Files.createDirectories(into);
     empty(into);
-    try (ByteBuffersDirectory index = InMemory.directory()) {
+    try (ByteBuffersDirectory index = new ByteBuffersDirectory()) {
       try (NoteIndexer indexer = new NoteIndexer(index)) {
         for (Note note : read(notes)) {
           indexer.add(note);
@@ -84,11 +82,7 @@ public final class IndexBuilder {
     String[] names = index.listAll();
     Arrays.sort(names);
     for (String name : names) {
-      try (IndexInput in = index.openInput(name, IOContext.READONCE)) {
-        byte[] bytes = new byte[Math.toIntExact(in.length())];
-        in.readBytes(bytes, 0, bytes.length);
-        Files.write(into.resolve(name), bytes);
-      }
+      Files.write(into.resolve(name), ArrayDirectory.bytes(index, name));
     }
     String list = String.join("\n", names) + "\n";
     Files.writeString(into.resolve(ShippedIndex.FILES), list, StandardCharsets.UTF_8);

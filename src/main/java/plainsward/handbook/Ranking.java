@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 
 /**
@@ -52,10 +53,10 @@ final class Ranking {
   }
 
   private Tally tally(List<Sought> sought, String field, int[] documents) throws IOException {
-    DocumentScores scores = new DocumentScores(searcher, documents);
+    StemScores scores = new StemScores(searcher, field, documents);
     Tally tally = new Tally(documents.length);
     for (Sought each : sought) {
-      tally.add(scores.of(Queries.one(each, field)), weight(each), each.trust());
+      tally.add(scores.of(each), weight(each), each.trust());
     }
     return tally;
   }
@@ -67,9 +68,12 @@ final class Ranking {
 
   private boolean[] preferred(int[] notes, Search options) throws IOException {
     boolean[] preferred = new boolean[notes.length];
-    if (!options.prefer().isEmpty()) {
-      float[] of = new DocumentScores(searcher, notes).of(Queries.ofTopics(options.prefer()));
-      IntStream.range(0, notes.length).forEach(i -> preferred[i] = of[i] > 0);
+    for (String topic : options.prefer()) {
+      Matches.each(
+          searcher.getLeafContexts(),
+          notes,
+          new Term(Fields.TOPIC, topic),
+          (i, postings) -> preferred[i] = true);
     }
     return preferred;
   }

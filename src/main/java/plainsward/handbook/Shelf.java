@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.MultiReader;
 import org.apache.lucene.index.MultiTerms;
@@ -19,10 +21,15 @@ import org.apache.lucene.util.BytesRef;
 
 /** Notes that are open for searching: the index, its synonyms, and its words for typing slips. */
 final class Shelf {
+  private static final int MOST_COUNTS = 20_000;
+  private static final int MOST_NOTES = 1_000;
+
   private final IndexSearcher searcher;
   private final Synonyms synonyms;
   private final Set<Integer> hidden;
   private final int noteCount;
+  private final Map<String, Map<String, Integer>> counts = new ConcurrentHashMap<>();
+  private final Map<Integer, Note> notes = new ConcurrentHashMap<>();
   private volatile Spellings stems;
   private volatile Spellings words;
 
@@ -75,6 +82,18 @@ final class Shelf {
     return synonyms;
   }
 
+  /** The note of a document; the first thousand asked for are kept. */
+  Note note(int document) throws IOException {
+    Note kept = notes.get(document);
+    if (kept == null) {
+      kept = NoteDocuments.note(searcher.storedFields().document(document));
+      if (notes.size() < MOST_NOTES) {
+        notes.put(document, kept);
+      }
+    }
+    return kept;
+  }
+
   /** Whether the note of this document is hidden by a user's own. */
   boolean isHidden(int document) {
     return hidden.contains(document);
@@ -87,8 +106,20 @@ final class Shelf {
 
   /** How many documents hold a stem in a field. */
   int documentsWith(String field, String stem) {
+    Map<String, Integer> known = counts.computeIfAbsent(field, k -> new ConcurrentHashMap<>());
+    Integer count = known.get(stem);
+    if (count == null) {
+      count = counted(new Term(field, stem));
+      if (known.size() < MOST_COUNTS) {
+        known.put(stem, count);
+      }
+    }
+    return count;
+  }
+
+  private int counted(Term term) {
     try {
-      return searcher.getIndexReader().docFreq(new Term(field, stem));
+      return searcher.getIndexReader().docFreq(term);
     } catch (IOException fault) {
       throw new UncheckedIOException(fault);
     }

@@ -6,10 +6,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.lucene.index.DirectoryReader;
-import org.apache.lucene.store.ByteBuffersDirectory;
-import org.apache.lucene.store.IOContext;
-import org.apache.lucene.store.IndexOutput;
 
 /** Reads the index that the build made from the class path into memory. */
 final class ShippedIndex {
@@ -25,14 +24,12 @@ final class ShippedIndex {
 
   static Shelf open() {
     try {
-      ByteBuffersDirectory index = InMemory.directory();
+      Map<String, byte[]> files = new TreeMap<>();
       for (String name : lines(FILES)) {
-        try (IndexOutput out = index.createOutput(name, IOContext.DEFAULT)) {
-          byte[] bytes = bytes(name);
-          out.writeBytes(bytes, bytes.length);
-        }
+        files.put(name, bytes(name));
       }
-      return Shelf.of(DirectoryReader.open(index), Synonyms.ofLines(lines(SYNONYMS)));
+      DirectoryReader reader = DirectoryReader.open(new ArrayDirectory(files));
+      return Shelf.of(reader, Synonyms.ofLines(lines(SYNONYMS)));
     } catch (IOException fault) {
       throw new UncheckedIOException("The handbook's index can't be read", fault);
     }
