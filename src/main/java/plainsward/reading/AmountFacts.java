@@ -2,7 +2,6 @@ package plainsward.reading;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
@@ -132,12 +131,5 @@ final class AmountFacts {
     Unit unit = volume.unit();
     boolean small = unit.factor().compareTo(Ratio.of(1, 10)) < 0;
     return !small && volume.inBase().compareTo(HALF_LITRE_OR_MORE) >= 0;
-  }
-
-  /** A bare number that the cues make an area, such as "the front is 1,900". */
-  static Optional<Quantity> asArea(Numeral number, Unit ground) {
-    return number.high().isPresent()
-        ? Optional.empty()
-        : Optional.of(new Quantity(number.low(), ground));
   }
 }
