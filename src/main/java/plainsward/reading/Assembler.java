@@ -102,14 +102,14 @@ final class Assembler {
         && passage.before(fact.at(), 3, Set.of("have", "own", "got", "an", "do", "dont"));
   }
 
-  /** "round bed 28 ft across" alone is no piece to leave out. */
+  /** "round bed 28 ft across" alone is no piece to leave out, unless earlier words gave a lawn. */
   private static void onlyPieceIsLawn(List<Fact> all) {
     boolean other =
         all.stream().anyMatch(f -> Set.of("area", "shape", "test_area").contains(f.name()));
     for (int i = 0; i < all.size(); i++) {
       Fact fact = all.get(i);
       if (fact.name().equals("minus_shape") && !other) {
-        all.set(i, fact.as("shape"));
+        all.set(i, fact.as("shape").doubting(List.of("left-out")));
       } else if (fact.name().equals("test_shape")) {
         all.set(i, fact.as("shape"));
       }

@@ -19,4 +19,8 @@ public record Understood(
     Optional<Quantity> high,
     Optional<String> word,
     String said,
-    String from) {}
+    String from) {
+
+  /** The word of a piece of ground that is taken off and not treated. */
+  public static final String LEFT_OUT = "left out";
+}

@@ -121,9 +121,16 @@ public final class Conversation {
       return emergency.get();
     }
     return housekeeping(facts)
+        .or(() -> moreOfTheMishap(facts))
         .or(() -> Refusals.check(facts))
         .or(() -> outside(facts))
         .orElseGet(() -> talk(facts));
+  }
+
+  /** After an emergency, words that ask nothing and give no figure tell more of it. */
+  private Optional<Reply> moreOfTheMishap(Facts facts) {
+    boolean asks = !facts.asks().isEmpty() || isFollowUp(facts);
+    return lastReply.filter(r -> r.kind() == Kind.EMERGENCY && !asks).map(Replies::stillEmergency);
   }
 
   /** What is outside the trade: says so, and what part is ours. */

@@ -136,7 +136,7 @@ final class Listener {
         memory.replace("area", together, turn);
       }
     } else if (onlyMinus && memory.has("area")) {
-      lessGround(unowned);
+      lessGround(unowned, facts.says("correction"));
     } else if (!unowned.isEmpty()) {
       memory.replace("area", unowned, turn);
     } else if (facts.says("both") && memory.lawnNames().size() > 1) {
@@ -146,10 +146,17 @@ final class Listener {
     }
   }
 
-  /** "take off 900 for the patio": what is left out comes off the ground spoken of. */
-  private void lessGround(List<Fact> minus) {
+  /**
+   * "take off 900 for the patio": what is left out comes off the ground spoken of. "The patio is
+   * more like 1,100" stands in place of the one piece that was left out before.
+   */
+  private void lessGround(List<Fact> minus, boolean correction) {
     List<Fact> together =
         new ArrayList<>(memory.all("area").stream().map(Memory.Told::fact).toList());
+    long before = together.stream().filter(f -> f.name().startsWith("minus")).count();
+    if (correction && before == minus.size()) {
+      together.removeIf(f -> f.name().startsWith("minus"));
+    }
     together.addAll(minus);
     memory.replace("area", together, turn);
   }

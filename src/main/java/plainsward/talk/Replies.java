@@ -35,6 +35,17 @@ final class Replies {
         .build();
   }
 
+  /** More of the same mishap: it goes on, and the first advice stands. */
+  static Reply stillEmergency(Reply before) {
+    ReplyBuilder reply = new ReplyBuilder(Kind.EMERGENCY).topic("exposure");
+    reply.headline("Keep on with that first, and tell this to whoever you call.");
+    reply.say(before.headline());
+    before.body().forEach(reply::say);
+    before.cautions().forEach(reply::caution);
+    before.suggest().forEach(reply::suggest);
+    return reply.build();
+  }
+
   static Reply done(String headline) {
     return new ReplyBuilder(Kind.DONE).headline(headline).build();
   }

@@ -51,6 +51,8 @@ final class Understanding {
 
   private Fact tied(Fact fact, boolean areaSaid) {
     return switch (fact.name()) {
+      case "shape" ->
+          fact.leavesOpen("left-out") && memory.has("area") ? fact.as("minus_shape") : fact;
       case "number" -> number(fact, areaSaid);
       case "volume" -> volume(fact);
       case "product_amount" -> amount(fact);

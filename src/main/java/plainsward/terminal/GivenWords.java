@@ -3,6 +3,7 @@ package plainsward.terminal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plainsward.reply.Assumed;
 import plainsward.reply.Reply;
@@ -37,7 +38,8 @@ final class GivenWords {
               .map(high -> Shown.range(understood.value().get(), high))
               .orElseGet(() -> Shown.of(understood.value().get()));
     }
-    return Names.phrase(understood.name(), value);
+    boolean leftOut = understood.word().equals(Optional.of(Understood.LEFT_OUT));
+    return leftOut ? "less " + value : Names.phrase(understood.name(), value);
   }
 
   private static String whence(String from) {

@@ -45,6 +45,9 @@ public record Known(Fact fact, String from) {
   }
 
   private Optional<String> word() {
+    if (fact.name().startsWith("minus")) {
+      return Optional.of(Understood.LEFT_OUT);
+    }
     return fact.date().isPresent() ? fact.date().map(Object::toString) : fact.word();
   }
 

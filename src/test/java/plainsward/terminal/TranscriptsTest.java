@@ -1,0 +1,49 @@
+package plainsward.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every conversation of {@code transcripts-demo} goes to the letter as it stands there. With {@code
+ * -Dtranscripts.write=true} the replies are written anew instead; read the difference before it is
+ * kept.
+ */
+class TranscriptsTest {
+  private static final Path FOLDER = Path.of("transcripts-demo");
+  private static final boolean WRITE = Boolean.getBoolean("transcripts.write");
+
+  static List<Path> pages() throws IOException {
+    try (Stream<Path> all = Files.list(FOLDER)) {
+      return all.filter(f -> f.toString().endsWith(".md")).sorted().toList();
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("pages")
+  void theConversationGoesAsItStands(Path page, @TempDir Path home) throws Exception {
+    String kept = Files.readString(page);
+    String replayed = new Replay(home).of(Transcript.read(kept)).written();
+    if (WRITE) {
+      Files.writeString(page, replayed);
+    } else {
+      assertEquals("", Differences.of(kept, replayed), page + " goes another way now");
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("pages")
+  void aPageTellsWhatItShowsAndHoldsATalk(Path page) throws IOException {
+    Transcript transcript = Transcript.read(Files.readString(page));
+    assertTrue(transcript.shows().matches("[A-Z].{20,}\\."), transcript.shows());
+    assertTrue(transcript.sittings().stream().mapToInt(s -> s.turns().size()).sum() >= 2);
+  }
+}
