@@ -2,19 +2,12 @@ package plainsward.handbook;
 
 import static java.util.Comparator.comparingLong;
 
-import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.TreeSet;
-import java.util.stream.IntStream;
-import org.apache.lucene.index.LeafReaderContext;
-import org.apache.lucene.index.NumericDocValues;
-import org.apache.lucene.index.ReaderUtil;
-import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.Query;
-import org.apache.lucene.search.ScoreDoc;
-import org.apache.lucene.search.TopDocs;
-import org.apache.lucene.search.TopScoreDocCollectorManager;
+import java.util.Map;
 
 /**
  * The notes worth a closer look: those that fit best as a whole, and those of which one sample
@@ -23,72 +16,80 @@ import org.apache.lucene.search.TopScoreDocCollectorManager;
 final class Candidates {
   private static final int MOST = 30;
   private static final int MOST_QUESTIONS = 40;
-  // How many hits are counted before Lucene may pass over documents that can't reach the top.
-  private static final int COUNTED = 200;
+  private static final int MOST_STEMS = 500;
   private static final int FEWEST_SOUGHT = 2;
   private static final int MOST_ENTRIES = 20_000;
+  private static final ThreadLocal<Leaders> LEADERS = ThreadLocal.withInitial(Leaders::new);
 
   private final Shelf shelf;
-  private final IndexSearcher searcher;
-  private final List<LeafReaderContext> leaves;
+  private final StemIndex index;
 
   Candidates(Shelf shelf) {
     this.shelf = shelf;
-    this.searcher = shelf.searcher();
-    this.leaves = searcher.getLeafContexts();
+    this.index = shelf.index();
   }
 
   /** The documents of notes, in rising order. */
-  int[] find(List<Sought> sought, Search options) throws IOException {
-    TreeSet<Integer> notes = new TreeSet<>();
-    for (ScoreDoc hit : top(query(sought, Fields.WORDS, options), MOST)) {
-      notes.add(hit.doc);
+  int[] find(List<Sought> sought, Search options) {
+    List<BitSet> among = options.require().stream().map(index::ofTopic).toList();
+    int[] notes = best(sought, Fields.WORDS, MOST, among);
+    int[] questions = best(sought, Fields.ASKED, MOST_QUESTIONS, among);
+    int[] all = Arrays.copyOf(notes, notes.length + questions.length);
+    for (int i = 0; i < questions.length; i++) {
+      all[notes.length + i] = questions[i] - index.place(questions[i]);
     }
-    for (ScoreDoc hit : top(query(sought, Fields.ASKED, options), MOST_QUESTIONS)) {
-      notes.add(hit.doc - (int) place(hit.doc));
-    }
-    notes.removeIf(shelf::isHidden);
-    return notes.stream().mapToInt(Integer::intValue).toArray();
+    return Arrays.stream(all).filter(n -> !shelf.isHidden(n)).sorted().distinct().toArray();
+  }
+
+  private int[] best(List<Sought> sought, String field, int most, List<BitSet> among) {
+    Leaders leaders = LEADERS.get();
+    leaders.start(index.size());
+    boosts(rarest(sought, field))
+        .forEach((stem, boost) -> leaders.add(index.postings(field, stem), boost));
+    return leaders.best(most, among);
   }
 
   /**
    * The rarest of what is sought, as far as that can be gone through in time: in a small handbook
    * everything, in a huge one not the words that a large part of the notes hold.
    */
-  private Query query(List<Sought> sought, String field, Search options) {
-    List<Sought> rarest = new ArrayList<>();
+  private List<Sought> rarest(List<Sought> sought, String field) {
+    List<Sought> sorted = new ArrayList<>(sought);
+    sorted.sort(comparingLong(s -> entries(s, field)));
     long entries = 0;
-    for (Sought each : sought.stream().sorted(comparingLong(s -> entries(s, field))).toList()) {
+    int n = 0;
+    for (Sought each : sorted) {
       entries += entries(each, field);
-      if (rarest.size() < FEWEST_SOUGHT || entries <= MOST_ENTRIES) {
-        rarest.add(each);
+      if (n >= FEWEST_SOUGHT && entries > MOST_ENTRIES) {
+        break;
       }
+      n++;
     }
-    return Queries.any(rarest, field, options.require());
+    return sorted.subList(0, n);
   }
 
   private long entries(Sought sought, String field) {
-    return sought.ways().stream()
-        .flatMap(way -> way.stems().stream())
-        .mapToLong(stem -> shelf.documentsWith(field, stem))
-        .sum();
+    long entries = 0;
+    for (Sought.Way way : sought.ways()) {
+      for (String stem : way.stems()) {
+        entries += shelf.documentsWith(field, stem);
+      }
+    }
+    return entries;
   }
 
-  /** The documents of a note's sample questions. */
-  int[] questions(int note) throws IOException {
-    return IntStream.rangeClosed(note + 1, note - (int) place(note)).toArray();
-  }
-
-  private ScoreDoc[] top(Query query, int most) throws IOException {
-    int all = Math.max(1, searcher.getIndexReader().maxDoc());
-    TopDocs found =
-        searcher.search(query, new TopScoreDocCollectorManager(Math.min(most, all), null, COUNTED));
-    return found.scoreDocs;
-  }
-
-  private long place(int document) throws IOException {
-    LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(document, leaves));
-    NumericDocValues places = leaf.reader().getNumericDocValues(Fields.PLACE);
-    return places.advanceExact(document - leaf.docBase) ? places.longValue() : 0;
+  private static Map<String, Float> boosts(List<Sought> sought) {
+    Map<String, Float> boosts = new LinkedHashMap<>();
+    for (Sought each : sought) {
+      for (Sought.Way way : each.ways()) {
+        float boost = way.boost() * each.worth();
+        for (String stem : way.stems()) {
+          if (boosts.size() < MOST_STEMS) {
+            boosts.merge(stem, boost, Math::max);
+          }
+        }
+      }
+    }
+    return boosts;
   }
 }

@@ -21,14 +21,13 @@ import org.apache.lucene.util.BytesRef;
 
 /** Notes that are open for searching: the index, its synonyms, and its words for typing slips. */
 final class Shelf {
-  private static final int MOST_COUNTS = 20_000;
   private static final int MOST_NOTES = 1_000;
 
   private final IndexSearcher searcher;
+  private final StemIndex index;
   private final Synonyms synonyms;
   private final Set<Integer> hidden;
   private final int noteCount;
-  private final Map<String, Map<String, Integer>> counts = new ConcurrentHashMap<>();
   private final Map<Integer, Note> notes = new ConcurrentHashMap<>();
   private volatile Spellings stems;
   private volatile Spellings words;
@@ -40,6 +39,7 @@ final class Shelf {
     this.noteCount = reader.getDocCount(Fields.WORDS);
     searcher.setSimilarity(Fields.SIMILARITY);
     searcher.setQueryCache(null);
+    this.index = new StemIndex(searcher);
   }
 
   static Shelf of(IndexReader reader, Synonyms synonyms) throws IOException {
@@ -78,6 +78,11 @@ final class Shelf {
     return searcher;
   }
 
+  /** The lists of the stems. */
+  StemIndex index() {
+    return index;
+  }
+
   Synonyms synonyms() {
     return synonyms;
   }
@@ -106,23 +111,7 @@ final class Shelf {
 
   /** How many documents hold a stem in a field. */
   int documentsWith(String field, String stem) {
-    Map<String, Integer> known = counts.computeIfAbsent(field, k -> new ConcurrentHashMap<>());
-    Integer count = known.get(stem);
-    if (count == null) {
-      count = counted(new Term(field, stem));
-      if (known.size() < MOST_COUNTS) {
-        known.put(stem, count);
-      }
-    }
-    return count;
-  }
-
-  private int counted(Term term) {
-    try {
-      return searcher.getIndexReader().docFreq(term);
-    } catch (IOException fault) {
-      throw new UncheckedIOException(fault);
-    }
+    return index.postings(field, stem).size();
   }
 
   /** Whether any note names a stem. */
@@ -132,7 +121,11 @@ final class Shelf {
 
   /** How much stems together tell notes apart: the sum of their inverse document frequencies. */
   double weight(List<String> stems) {
-    return stems.stream().mapToDouble(this::weight).sum();
+    double sum = 0;
+    for (String stem : stems) {
+      sum += weight(stem);
+    }
+    return sum;
   }
 
   private double weight(String stem) {

@@ -22,24 +22,22 @@ final class Tally {
     }
   }
 
-  /** The document with the highest score from one up to another; -1 if there is none. */
-  int best(int from, int to) {
-    int best = -1;
+  /** The highest sum of the documents from one up to another; 0 if there is none. */
+  float best(int from, int to) {
+    float best = 0;
     for (int i = from; i < to; i++) {
-      if (best < 0 || scores[i] > scores[best]) {
-        best = i;
-      }
+      best = Math.max(best, scores[i]);
     }
     return best;
   }
 
-  /** A document's sum, 0 for document -1. */
+  /** A document's sum. */
   float score(int document) {
-    return document < 0 ? 0 : scores[document];
+    return scores[document];
   }
 
   /** The share of what is sought that a document names, by weight, 0 to 1. */
   double covered(int document) {
-    return document < 0 || all == 0 ? 0 : covered[document] / all;
+    return all == 0 ? 0 : covered[document] / all;
   }
 }

@@ -1,7 +1,9 @@
 package plainsward.reading;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import plainsward.units.Ratio;
 
 /** Number words and what they add up from. */
@@ -33,13 +35,20 @@ final class NumberWords {
   /** Parts of one: "third" is 1/3, "quarters" 1/4. */
   static final Map<String, Ratio> PARTS = parts();
 
+  private static final Set<String> ALL = all();
+
   private NumberWords() {}
 
   static boolean isNumberWord(String word) {
-    return SMALL.containsKey(word)
-        || TENS.containsKey(word)
-        || SCALES.containsKey(word)
-        || PARTS.containsKey(word);
+    return ALL.contains(word);
+  }
+
+  private static Set<String> all() {
+    Set<String> all = new HashSet<>(SMALL.keySet());
+    all.addAll(TENS.keySet());
+    all.addAll(SCALES.keySet());
+    all.addAll(PARTS.keySet());
+    return all;
   }
 
   private static Map<String, Integer> small() {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Phrases with a meaning each, found in a text wherever they stand. A phrase is words with one
@@ -16,9 +17,15 @@ import java.util.Map;
  * @param <T> what a phrase means
  */
 public final class PhraseBook<T> {
+  private static final int MOST_KEPT = 5_000;
+
   private final Map<String, List<Entry<T>>> byWord = new HashMap<>();
   private final Map<String, List<Entry<T>>> byPrefix = new HashMap<>();
+  private final Map<String, List<Entry<T>>> byName = new HashMap<>();
+  private final List<Entry<T>> byNumber = new ArrayList<>();
   private final List<Entry<T>> byNothing = new ArrayList<>();
+  private final Map<String, List<Entry<T>>> atWord = new ConcurrentHashMap<>();
+  private PhraseBook<T> atStart;
   private int shortestPrefix = Integer.MAX_VALUE;
   private int longestPrefix;
 
@@ -44,32 +51,80 @@ public final class PhraseBook<T> {
 
   private void index(Entry<T> entry) {
     PhrasePart first = entry.parts.get(0);
-    if (first.kind() != PhrasePart.Kind.WORDS) {
-      byNothing.add(entry);
-      return;
+    switch (first.kind()) {
+      case WORDS -> indexWords(first, entry);
+      case NAME -> first.words().forEach(tag -> put(byName, tag, entry));
+      case NUMBER -> byNumber.add(entry);
+      case START -> indexStart(entry);
+      default -> byNothing.add(entry);
     }
-    first.words().forEach(w -> byWord.computeIfAbsent(w, k -> new ArrayList<>()).add(entry));
+  }
+
+  private void indexWords(PhrasePart first, Entry<T> entry) {
+    first.words().forEach(word -> put(byWord, word, entry));
     for (String prefix : first.prefixes()) {
-      byPrefix.computeIfAbsent(prefix, k -> new ArrayList<>()).add(entry);
+      put(byPrefix, prefix, entry);
       shortestPrefix = Math.min(shortestPrefix, prefix.length());
       longestPrefix = Math.max(longestPrefix, prefix.length());
     }
+  }
+
+  /** What must begin a sentence is kept apart, since most words do not. */
+  private void indexStart(Entry<T> entry) {
+    List<PhrasePart> rest = entry.parts.subList(1, entry.parts.size());
+    if (rest.isEmpty()) {
+      byNothing.add(entry);
+      return;
+    }
+    if (atStart == null) {
+      atStart = new PhraseBook<>();
+    }
+    atStart.index(new Entry<>(rest, entry.meaning));
+  }
+
+  private static <T> void put(Map<String, List<Entry<T>>> into, String key, Entry<T> entry) {
+    into.computeIfAbsent(key, k -> new ArrayList<>()).add(entry);
   }
 
   /** All phrases in the text, by place; phrases may overlap. */
   public List<Found<T>> find(List<Token> tokens) {
     List<Found<T>> found = new ArrayList<>();
     for (int i = 0; i < tokens.size(); i++) {
-      String norm = tokens.get(i).norm();
-      tryAll(byWord.get(norm), tokens, i, found);
-      int most = Math.min(longestPrefix, norm.length());
-      for (int n = shortestPrefix; n <= most; n++) {
-        tryAll(byPrefix.get(norm.substring(0, n)), tokens, i, found);
+      findAt(tokens, i, found);
+      if (atStart != null && startsSentence(tokens, i)) {
+        atStart.findAt(tokens, i, found);
       }
-      tryAll(byNothing, tokens, i, found);
     }
     found.sort(Comparator.comparingInt((Found<T> f) -> f.from).thenComparingInt(f -> -f.to));
     return found;
+  }
+
+  private void findAt(List<Token> tokens, int i, List<Found<T>> found) {
+    Token token = tokens.get(i);
+    tryAll(beginning(token.norm()), tokens, i, found);
+    if (!token.tag().isEmpty()) {
+      tryAll(byName.getOrDefault(token.tag(), List.of()), tokens, i, found);
+    }
+    if (!byNumber.isEmpty() && PhrasePart.isNumber(token)) {
+      tryAll(byNumber, tokens, i, found);
+    }
+    tryAll(byNothing, tokens, i, found);
+  }
+
+  /** The phrases that a word may begin; kept, as people use the same words over and over. */
+  private List<Entry<T>> beginning(String word) {
+    List<Entry<T>> known = atWord.get(word);
+    if (known == null) {
+      known = new ArrayList<>(byWord.getOrDefault(word, List.of()));
+      int most = Math.min(longestPrefix, word.length());
+      for (int n = shortestPrefix; n <= most; n++) {
+        known.addAll(byPrefix.getOrDefault(word.substring(0, n), List.of()));
+      }
+      if (atWord.size() < MOST_KEPT) {
+        atWord.put(word, List.copyOf(known));
+      }
+    }
+    return known;
   }
 
   /** Whether any phrase is in the text. */
@@ -78,10 +133,8 @@ public final class PhraseBook<T> {
   }
 
   private void tryAll(List<Entry<T>> entries, List<Token> tokens, int from, List<Found<T>> found) {
-    if (entries == null) {
-      return;
-    }
-    for (Entry<T> entry : entries) {
+    for (int e = 0; e < entries.size(); e++) {
+      Entry<T> entry = entries.get(e);
       int to = end(entry.parts, 0, tokens, from);
       if (to >= 0) {
         found.add(new Found<>(entry.meaning, from, to));

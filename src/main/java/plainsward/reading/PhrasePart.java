@@ -26,12 +26,16 @@ record PhrasePart(Kind kind, Set<String> words, List<String> prefixes) {
 
   boolean matches(Token token) {
     return switch (kind) {
-      case NUMBER -> token.isNumber() || NumberWords.isNumberWord(token.norm());
+      case NUMBER -> isNumber(token);
       case ANY -> token.kind() != Token.Kind.SIGN;
       case WORDS -> words.contains(token.norm()) || begins(token.norm());
       case NAME -> words.contains(token.tag());
       case GAP, START, END -> false;
     };
+  }
+
+  static boolean isNumber(Token token) {
+    return token.isNumber() || NumberWords.isNumberWord(token.norm());
   }
 
   private boolean begins(String word) {

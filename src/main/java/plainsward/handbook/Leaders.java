@@ -1,0 +1,108 @@
+package plainsward.handbook;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Adds up the scores of documents and tells the best. One is made for a search of a thread and used
+ * again by it, so that a search need not clear room for every document.
+ */
+final class Leaders {
+  private static final int FIRST_ROOM = 1_024;
+
+  private float[] sums = new float[0];
+  private int[] stamps = new int[0];
+  private int stamp;
+  private int[] touched = new int[FIRST_ROOM];
+  private int count;
+
+  /** Starts anew, for documents up to a number. */
+  void start(int documents) {
+    if (sums.length < documents) {
+      sums = new float[documents];
+      stamps = new int[documents];
+      stamp = 0;
+    }
+    stamp++;
+    count = 0;
+  }
+
+  /** Adds each score of a list, times a boost. */
+  void add(Postings postings, float boost) {
+    for (int i = 0; i < postings.size(); i++) {
+      int document = postings.document(i);
+      if (stamps[document] != stamp) {
+        stamps[document] = stamp;
+        sums[document] = 0;
+        touch(document);
+      }
+      sums[document] += postings.score(i) * boost;
+    }
+  }
+
+  private void touch(int document) {
+    if (count == touched.length) {
+      touched = Arrays.copyOf(touched, 2 * count);
+    }
+    touched[count++] = document;
+  }
+
+  /**
+   * The documents with the highest sums, of two equal ones the earlier; in no order.
+   *
+   * @param most how many at most
+   * @param among sets of which a document must be in one; empty for no such condition
+   */
+  int[] best(int most, List<BitSet> among) {
+    int[] heap = new int[most];
+    int n = 0;
+    for (int i = 0; i < count; i++) {
+      int document = touched[i];
+      if (!among.isEmpty() && among.stream().noneMatch(set -> set.get(document))) {
+        continue;
+      }
+      if (n < most) {
+        heap[n] = document;
+        rise(heap, n++);
+      } else if (isBehind(heap[0], document)) {
+        heap[0] = document;
+        sink(heap, n);
+      }
+    }
+    return Arrays.copyOf(heap, n);
+  }
+
+  private boolean isBehind(int one, int other) {
+    return sums[one] != sums[other] ? sums[one] < sums[other] : one > other;
+  }
+
+  private void rise(int[] heap, int from) {
+    int at = from;
+    while (at > 0 && isBehind(heap[at], heap[(at - 1) / 2])) {
+      swap(heap, at, (at - 1) / 2);
+      at = (at - 1) / 2;
+    }
+  }
+
+  private void sink(int[] heap, int n) {
+    int at = 0;
+    while (2 * at + 1 < n) {
+      int child = 2 * at + 1;
+      if (child + 1 < n && isBehind(heap[child + 1], heap[child])) {
+        child++;
+      }
+      if (!isBehind(heap[child], heap[at])) {
+        return;
+      }
+      swap(heap, at, child);
+      at = child;
+    }
+  }
+
+  private static void swap(int[] heap, int one, int other) {
+    int kept = heap[one];
+    heap[one] = heap[other];
+    heap[other] = kept;
+  }
+}

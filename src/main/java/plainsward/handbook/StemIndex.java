@@ -1,0 +1,157 @@
+package plainsward.handbook;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.NumericDocValues;
+import org.apache.lucene.index.PostingsEnum;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.CollectionStatistics;
+import org.apache.lucene.search.DocIdSetIterator;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.TermStatistics;
+import org.apache.lucene.search.similarities.Similarity.SimScorer;
+import org.apache.lucene.util.BytesRef;
+
+/**
+ * The lists of the Lucene index, scored by its similarity and kept in memory once they were asked
+ * for: people's questions are made of the same few thousand words, and going through the index anew
+ * for each was most of the time that an answer took. What is kept is bounded; the rest is read
+ * anew.
+ */
+final class StemIndex {
+  private static final long MOST_KEPT = 6_000_000;
+
+  private final IndexSearcher searcher;
+  private final Map<String, Map<String, Postings>> kept;
+  private final Map<String, BitSet> topics = new ConcurrentHashMap<>();
+  private final AtomicLong room = new AtomicLong(MOST_KEPT);
+  private volatile int[] places;
+
+  StemIndex(IndexSearcher searcher) {
+    this.searcher = searcher;
+    this.kept = new HashMap<>();
+    kept.put(Fields.WORDS, new ConcurrentHashMap<>());
+    kept.put(Fields.ASKED, new ConcurrentHashMap<>());
+  }
+
+  /** How many documents there are. */
+  int size() {
+    return searcher.getIndexReader().maxDoc();
+  }
+
+  /** Who holds a stem in a field; the field must be one of stems. */
+  Postings postings(String field, String stem) {
+    Map<String, Postings> known = kept.get(field);
+    Postings found = known.get(stem);
+    if (found == null) {
+      found = read(new Term(field, stem));
+      if (room.addAndGet(-1 - found.size()) > 0) {
+        known.put(stem, found);
+      }
+    }
+    return found;
+  }
+
+  private Postings read(Term term) {
+    try {
+      int count = searcher.getIndexReader().docFreq(term);
+      CollectionStatistics all = searcher.collectionStatistics(term.field());
+      if (count == 0 || all == null) {
+        return Postings.NONE;
+      }
+      // How often a stem stands in all notes together is not asked by BM25: any count from the
+      // number of documents up will do.
+      TermStatistics of = new TermStatistics(new BytesRef(term.text()), count, count);
+      SimScorer scorer = searcher.getSimilarity().scorer(1, all, of);
+      int[] documents = new int[count];
+      float[] scores = new float[count];
+      int n = 0;
+      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+        n = read(leaf, term, scorer, n, documents, scores);
+      }
+      return new Postings(Arrays.copyOf(documents, n), Arrays.copyOf(scores, n));
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
+  private static int read(
+      LeafReaderContext leaf, Term term, SimScorer scorer, int from, int[] into, float[] scores)
+      throws IOException {
+    PostingsEnum postings = leaf.reader().postings(term, PostingsEnum.FREQS);
+    if (postings == null) {
+      return from;
+    }
+    NumericDocValues norms = leaf.reader().getNormValues(term.field());
+    int n = from;
+    for (int doc = postings.nextDoc();
+        doc != DocIdSetIterator.NO_MORE_DOCS;
+        doc = postings.nextDoc()) {
+      long norm = norms != null && norms.advanceExact(doc) ? norms.longValue() : 1;
+      into[n] = leaf.docBase + doc;
+      scores[n++] = scorer.score(postings.freq(), norm);
+    }
+    return n;
+  }
+
+  /** The notes of a topic and their questions. */
+  BitSet ofTopic(String topic) {
+    BitSet known = topics.get(topic);
+    if (known == null) {
+      known = readTopic(new Term(Fields.TOPIC, topic));
+      topics.put(topic, known);
+    }
+    return known;
+  }
+
+  private BitSet readTopic(Term term) {
+    try {
+      BitSet found = new BitSet(size());
+      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+        PostingsEnum postings = leaf.reader().postings(term, PostingsEnum.NONE);
+        while (postings != null && postings.nextDoc() != DocIdSetIterator.NO_MORE_DOCS) {
+          found.set(leaf.docBase + postings.docID());
+        }
+      }
+      return found;
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
+  /** Where a document stands in its block, as {@link Fields#PLACE} says. */
+  int place(int document) {
+    int[] known = places;
+    if (known == null) {
+      known = readPlaces();
+      places = known;
+    }
+    return known[document];
+  }
+
+  private int[] readPlaces() {
+    try {
+      int[] read = new int[size()];
+      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+        NumericDocValues values = leaf.reader().getNumericDocValues(Fields.PLACE);
+        while (values != null && values.nextDoc() != DocIdSetIterator.NO_MORE_DOCS) {
+          read[leaf.docBase + values.docID()] = (int) values.longValue();
+        }
+      }
+      return read;
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
+  private static UncheckedIOException unreadable(IOException fault) {
+    return new UncheckedIOException("The handbook's index can't be read", fault);
+  }
+}
