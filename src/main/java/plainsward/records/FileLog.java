@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The log as a file of JSON Lines that only ever grows. What others appended is read before every
@@ -59,15 +60,24 @@ final class FileLog implements LogStore {
 
   @Override
   public synchronized Optional<LogEntry> undoLast() {
+    return undo(Log::latest);
+  }
+
+  @Override
+  public synchronized Optional<LogEntry> undo(String id) {
+    return undo(known -> known.entry(id));
+  }
+
+  private Optional<LogEntry> undo(Function<Log, Optional<LogEntry>> which) {
     return guard.alone(
         file,
         () -> {
           refresh();
-          Optional<LogEntry> latest = log.latest();
-          if (latest.isPresent()) {
-            write(LogLine.undoing(latest.get().id()));
+          Optional<LogEntry> entry = which.apply(log);
+          if (entry.isPresent()) {
+            write(LogLine.undoing(entry.get().id()));
           }
-          return latest;
+          return entry;
         });
   }
 

@@ -91,6 +91,21 @@ public final class Log {
     return inOrder.isEmpty() ? Optional.empty() : Optional.of(inOrder.lastEntry().getValue());
   }
 
+  /** The entry of this id, if it is not undone. */
+  synchronized Optional<LogEntry> entry(String id) {
+    return Optional.ofNullable(spots.get(id)).map(spot -> inOrder.get(spot.order()));
+  }
+
+  /** Whether nothing is in it. */
+  public synchronized boolean isEmpty() {
+    return inOrder.isEmpty();
+  }
+
+  /** The names of the lawns in it, lower-case; {@code ""} where an entry names none. */
+  public synchronized List<String> lawns() {
+    return List.copyOf(byLawn.keySet());
+  }
+
   /** The applications of a label on a lawn by day; entries without a lawn go by {@code ""}. */
   public synchronized List<LogEntry> entries(String lawn, String label) {
     return List.copyOf(pair(lawn, label).values());
@@ -140,11 +155,13 @@ public final class Log {
   }
 
   /** The entries of a lawn in a month, by day. */
-  public synchronized List<LogEntry> inMonth(String lawn, YearMonth month) {
-    return between(
-        byLawn.getOrDefault(Names.key(lawn), new TreeMap<>()),
-        month.atDay(1),
-        month.plusMonths(1).atDay(1));
+  public List<LogEntry> inMonth(String lawn, YearMonth month) {
+    return between(lawn, month.atDay(1), month.plusMonths(1).atDay(1));
+  }
+
+  /** The entries of a lawn from a day on to before another, by day. */
+  public synchronized List<LogEntry> between(String lawn, LocalDate from, LocalDate end) {
+    return between(byLawn.getOrDefault(Names.key(lawn), new TreeMap<>()), from, end);
   }
 
   private static List<LogEntry> between(

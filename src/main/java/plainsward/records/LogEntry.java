@@ -58,6 +58,11 @@ public record LogEntry(
         Optional.empty());
   }
 
+  /** The same on another day, to be appended anew. */
+  public LogEntry at(LocalDate day) {
+    return new LogEntry("", day, label, lawn, product, area, sprayer, weather, who, remark);
+  }
+
   /** The entry with the lawn. */
   public LogEntry on(String lawnName) {
     return new LogEntry(

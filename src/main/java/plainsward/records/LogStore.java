@@ -15,6 +15,9 @@ interface LogStore {
   /** Undoes the latest entry that is not undone yet. */
   Optional<LogEntry> undoLast();
 
+  /** Undoes the entry of this id; empty where there is none, or it is undone. */
+  Optional<LogEntry> undo(String id);
+
   /** A sentence for each line that could not be read. */
   List<String> problems();
 

@@ -27,6 +27,13 @@ final class MemoryLog implements LogStore {
   }
 
   @Override
+  public Optional<LogEntry> undo(String id) {
+    Optional<LogEntry> entry = log.entry(id);
+    entry.ifPresent(e -> log.take(new LogLine.Undone(id)));
+    return entry;
+  }
+
+  @Override
   public List<String> problems() {
     return List.of();
   }

@@ -142,6 +142,11 @@ public final class RecordBook {
     return log.undoLast();
   }
 
+  /** Undoes the entry of this id; empty where there is none, or it is undone. */
+  public Optional<LogEntry> undo(String id) {
+    return log.undo(id);
+  }
+
   /** What a sprayer held last, by the log or by what was told, whichever is later. */
   public Optional<Sprayer.Held> heldLast(String sprayer) {
     Optional<Sprayer.Held> logged =

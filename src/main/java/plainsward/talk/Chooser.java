@@ -31,10 +31,12 @@ final class Chooser {
 
   private final Facts turn;
   private final Memory memory;
+  private final Diary diary;
 
-  Chooser(Facts turn, Memory memory) {
+  Chooser(Facts turn, Memory memory, Diary diary) {
     this.turn = turn;
     this.memory = memory;
+    this.diary = diary;
   }
 
   /** The topics, the first the main one; empty where nothing is asked and nothing adds up. */
@@ -83,8 +85,8 @@ final class Chooser {
     return !any("interval", "day", "last_applied", "season_limit", "applied_count")
         && !memory.has("interval")
         && !memory.has("last_applied")
-        && memory.log().isEmpty()
-        && turn.asks().stream().anyMatch(a -> a.topic().matches("progress|keep-off|seed"));
+        && turn.asks().stream().anyMatch(a -> a.topic().matches("progress|keep-off|seed"))
+        && diary.isEmpty();
   }
 
   /** Whether a figure of a dose that is known is asked for: "and how much water in each?". */

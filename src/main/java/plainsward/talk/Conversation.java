@@ -61,11 +61,14 @@ public final class Conversation {
           "adjuvant_rate",
           "container");
 
+  /** What was known before a turn, and how much this talk had logged. */
+  private record Before(Memory memory, int mark) {}
+
   private final Setting setting;
   private final Reader reader;
   private final Keeper keeper;
   private Memory memory = new Memory();
-  private final Deque<Memory> before = new ArrayDeque<>();
+  private final Deque<Before> before = new ArrayDeque<>();
   private Pending pending = Pending.NOTHING;
   private Pending last = Pending.NOTHING;
   private Optional<Reply> lastReply = Optional.empty();
@@ -154,7 +157,9 @@ public final class Conversation {
           : Optional.of(Replies.done("All forgotten. What is the question?"));
     }
     if (facts.says("undo") && facts.all().isEmpty() && !before.isEmpty()) {
-      memory = before.pop();
+      Before earlier = before.pop();
+      memory = earlier.memory();
+      keeper.diary().backTo(earlier.mark());
       pending = Pending.NOTHING;
       return Optional.of(Replies.done("Taken back. What should it be?"));
     }
@@ -164,6 +169,7 @@ public final class Conversation {
   /** Forgets the talk; what was saved stays. */
   private void forgetAll() {
     memory.clear();
+    keeper.diary().forgetTalk();
     keeper.recall(memory);
     before.clear();
     pending = Pending.NOTHING;
@@ -181,7 +187,7 @@ public final class Conversation {
     remember();
     Optional<Quantity> most = labelMost();
     new Listener(memory, turn).hear(facts, tied);
-    Optional<Reply> logged = new Logger(memory, keeper, setting.today()).hear(facts, tied);
+    Optional<Reply> logged = new Logger(memory, keeper.diary(), setting.today()).hear(facts, tied);
     if (logged.isPresent()) {
       return logged.get();
     }
@@ -200,7 +206,7 @@ public final class Conversation {
     if (limit.isPresent()) {
       return limit.get();
     }
-    List<String> topics = new Chooser(heard, memory).topics();
+    List<String> topics = new Chooser(heard, memory, keeper.diary()).topics();
     List<Ask> asks = facts.asks();
     boolean onlyGround = topics.equals(List.of("measure")) && facts.asks().isEmpty();
     if (onlyGround && (pending.needs("area") || pending.needs("label_rate"))) {
@@ -314,7 +320,7 @@ public final class Conversation {
   }
 
   private void remember() {
-    before.push(memory.copy());
+    before.push(new Before(memory.copy(), keeper.diary().mark()));
     if (before.size() > MOST_UNDO) {
       before.removeLast();
     }
@@ -398,17 +404,20 @@ public final class Conversation {
     return known;
   }
 
-  /** What the log of this talk tells of the label spoken of. */
+  /** What the log tells of the label and the lawns spoken of. */
   private Map<String, List<Known>> logged() {
     Map<String, List<Known>> known = new LinkedHashMap<>();
-    SprayLog log = memory.log();
-    log.last(memory.chosenLabel())
+    Diary diary = keeper.diary();
+    String label = memory.chosenLabel();
+    Set<String> lawns = memory.chosenLawns();
+    diary
+        .last(lawns, label)
         .ifPresent(
-            day -> {
+            last -> {
               known.put(
                   "last_applied",
-                  List.of(new Known(Fact.of("last_applied", day, "the log", 0), "saved")));
-              long count = log.count(memory.chosenLabel(), setting.today().getYear());
+                  List.of(new Known(Fact.of("last_applied", last.date(), "the log", 0), "saved")));
+              long count = diary.count(lawns, label, setting.today().getYear());
               Quantity done = Quantity.number(Ratio.of(count));
               known.put(
                   "applied_count",

@@ -9,7 +9,6 @@ import plainsward.reading.Fact;
 import plainsward.records.Label;
 import plainsward.records.LabelBuilder;
 import plainsward.records.Lawn;
-import plainsward.records.LogEntry;
 import plainsward.records.Range;
 import plainsward.records.Rate;
 import plainsward.records.RecordBook;
@@ -29,10 +28,17 @@ final class Keeper {
   static final int SAVED = 0;
 
   private final Optional<RecordBook> book;
+  private final Diary diary;
   private final List<String> troubles = new ArrayList<>();
 
   Keeper(Optional<RecordBook> book) {
     this.book = book;
+    this.diary = new Diary(book, this::guarded);
+  }
+
+  /** The log. */
+  Diary diary() {
+    return diary;
   }
 
   /** What could not be read or saved since this was last asked, a sentence each. */
@@ -52,7 +58,7 @@ final class Keeper {
     }
   }
 
-  /** Puts the saved labels, lawns and log into an empty memory. */
+  /** Puts the saved labels and lawns into an empty memory. */
   void recall(Memory memory) {
     if (book.isEmpty()) {
       return;
@@ -62,11 +68,6 @@ final class Keeper {
           troubles.addAll(book.get().problems());
           book.get().labels().forEach(label -> recall(memory, label));
           book.get().lawns().forEach(lawn -> recall(memory, lawn));
-          for (LogEntry entry : book.get().log().entries()) {
-            memory
-                .log()
-                .add(new SprayLog.Entry(entry.date(), entry.lawn().orElse(""), entry.label()));
-          }
         });
   }
 
@@ -165,25 +166,5 @@ final class Keeper {
     Quantity area =
         ground.stream().map(t -> t.fact().amount()).reduce(Quantity::plus).orElseThrow();
     return book.get().lawn(name).orElseGet(() -> Lawn.named(name)).withArea(area);
-  }
-
-  /**
-   * Keeps a spraying; one without a named label has nothing to be found by and stays in the talk.
-   */
-  void keep(SprayLog.Entry entry) {
-    if (book.isPresent() && !entry.label().isEmpty()) {
-      guarded(
-          () -> {
-            LogEntry saved = LogEntry.of(entry.day(), entry.label());
-            book.get().append(entry.lawn().isEmpty() ? saved : saved.on(entry.lawn()));
-          });
-    }
-  }
-
-  /** Takes the last spraying back. */
-  void undo(SprayLog.Entry entry) {
-    if (book.isPresent() && !entry.label().isEmpty()) {
-      guarded(() -> book.get().undoLast());
-    }
   }
 }

@@ -9,46 +9,44 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
+import plainsward.records.LogEntry;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.units.Shown;
 
 /** Hears that something was sprayed, or that it was not after all, and keeps the log. */
 final class Logger {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.ENGLISH);
   private static final Set<String> NOT_A_SPRAYING =
-      Set.of("catch_volume", "in_hand", "test_area", "nozzle_flow", "walk_time", "weed", "wanted");
+      Set.of("catch_volume", "in_hand", "test_area", "nozzle_flow", "walk_time", "wanted");
 
   private static final int WEAK = 6;
 
   private final Memory memory;
-  private final Keeper keeper;
+  private final Diary diary;
   private final LocalDate today;
 
-  Logger(Memory memory, Keeper keeper, LocalDate today) {
+  Logger(Memory memory, Diary diary, LocalDate today) {
     this.memory = memory;
-    this.keeper = keeper;
+    this.diary = diary;
     this.today = today;
   }
 
   /** The reply to a turn that is about the log, or nothing. */
   Optional<Reply> hear(Facts turn, List<Fact> facts) {
-    if (turn.says("unlog") && !memory.log().isEmpty()) {
-      SprayLog.Entry gone = memory.log().removeLast().orElseThrow();
-      keeper.undo(gone);
-      return Optional.of(done("Taken out of the log: " + told(gone) + ".").build());
+    if (turn.says("unlog")) {
+      return diary
+          .undoLast()
+          .map(gone -> done("Taken out of the log: " + told(gone) + ".").build());
     }
     Optional<LocalDate> day = day(turn, facts);
     boolean changesDay =
-        turn.says("correction")
-            && day.isPresent()
-            && !memory.log().isEmpty()
-            && turn.asks().isEmpty();
+        turn.says("correction") && day.isPresent() && diary.mark() > 0 && turn.asks().isEmpty();
     if (changesDay) {
-      SprayLog.Entry last = memory.log().removeLast().orElseThrow();
-      keeper.undo(last);
-      return Optional.of(added(new SprayLog.Entry(day.get(), last.lawn(), last.label())));
+      Optional<LogEntry> last = diary.undoLast();
+      return last.map(entry -> added(List.of(entry.at(day.get()))));
     }
     return isSpraying(turn, facts, day)
         ? Optional.of(entered(turn, facts, day.orElse(today)))
@@ -57,10 +55,14 @@ final class Logger {
 
   private static boolean isSpraying(Facts turn, List<Fact> facts, Optional<LocalDate> day) {
     boolean told = turn.says("log") && (day.isPresent() || !turn.labels().isEmpty());
-    boolean other = facts.stream().anyMatch(f -> NOT_A_SPRAYING.contains(f.name()));
+    boolean weed = facts.stream().anyMatch(f -> f.name().equals("weed"));
+    boolean other =
+        facts.stream().anyMatch(f -> NOT_A_SPRAYING.contains(f.name()))
+            || weed && (turn.labels().isEmpty() || turn.lawns().isEmpty());
     boolean label = facts.stream().anyMatch(f -> f.name().equals("interval"));
     boolean asked =
-        turn.asks("progress")
+        turn.says("question")
+            || turn.asks("progress")
             || turn.asks("rules")
             || turn.asks().stream().anyMatch(a -> a.weight() > WEAK);
     return told && !other && !label && !asked;
@@ -82,39 +84,38 @@ final class Logger {
     if (days.isEmpty()) {
       days.add(first);
     }
-    String lawn = turn.lawns().isEmpty() ? spoken(turn) : String.join(" and ", turn.lawns());
-    SprayLog.Entry entry = null;
-    for (LocalDate day : days) {
-      entry = new SprayLog.Entry(day, lawn, memory.chosenLabel());
-      memory.log().add(entry);
-      keeper.keep(entry);
+    Spraying spraying = new Spraying(turn, facts, memory);
+    List<LogEntry> entries = new ArrayList<>();
+    days.forEach(day -> entries.addAll(spraying.on(day)));
+    return added(entries);
+  }
+
+  private Reply added(List<LogEntry> entries) {
+    List<String> told = new ArrayList<>();
+    for (LogEntry entry : entries) {
+      diary.add(entry).ifPresent(kept -> told.add(told(kept)));
     }
-    return reply(entry);
+    return told.isEmpty()
+        ? done("That could not be put into the log.").build()
+        : done("Logged: " + String.join("; ", told) + ".")
+            .suggest("When can I spray again?")
+            .build();
   }
 
-  private static String spoken(Facts turn) {
-    for (String lawn : List.of("front", "back", "side")) {
-      if (turn.tokens().stream().anyMatch(t -> t.is(lawn))) {
-        return lawn;
-      }
+  /** An entry in words. */
+  static String told(LogEntry entry) {
+    StringBuilder line = new StringBuilder();
+    line.append(entry.lawn().map(l -> "the " + l + " lawn").orElse("the lawn")).append(" sprayed");
+    if (!entry.label().equals(Diary.UNNAMED)) {
+      line.append(" with the ").append(entry.label());
     }
-    return "";
-  }
-
-  private Reply added(SprayLog.Entry entry) {
-    memory.log().add(entry);
-    keeper.keep(entry);
-    return reply(entry);
-  }
-
-  private Reply reply(SprayLog.Entry entry) {
-    return done("Logged: " + told(entry) + ".").suggest("When can I spray again?").build();
-  }
-
-  private static String told(SprayLog.Entry entry) {
-    String lawn = entry.lawn().isEmpty() ? "the lawn" : "the " + entry.lawn() + " lawn";
-    String label = entry.label().isEmpty() ? "" : " with the " + entry.label();
-    return lawn + " sprayed" + label + " on " + DAY.format(entry.day());
+    line.append(" on ").append(DAY.format(entry.date()));
+    entry.product().ifPresent(q -> line.append(", ").append(Shown.of(q)));
+    entry.area().ifPresent(q -> line.append(", on ").append(Shown.of(q)));
+    entry.remark().ifPresent(r -> line.append(", ").append(r));
+    entry.weather().ifPresent(w -> line.append(", ").append(w));
+    entry.who().ifPresent(w -> line.append(", by ").append(w));
+    return line.toString();
   }
 
   private static ReplyBuilder done(String headline) {

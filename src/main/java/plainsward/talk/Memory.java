@@ -31,12 +31,6 @@ final class Memory {
   private final Map<String, Map<String, Told>> labels = new LinkedHashMap<>();
   private final Set<String> chosenLawns = new LinkedHashSet<>();
   private String chosenLabel = "";
-  private final SprayLog log = new SprayLog();
-
-  /** The log of what was sprayed. */
-  SprayLog log() {
-    return log;
-  }
 
   /** A copy that later changes do not touch. */
   Memory copy() {
@@ -46,7 +40,6 @@ final class Memory {
     labels.forEach((name, facts) -> copy.labels.put(name, new HashMap<>(facts)));
     copy.chosenLawns.addAll(chosenLawns);
     copy.chosenLabel = chosenLabel;
-    copy.log.copy(log);
     return copy;
   }
 
@@ -57,7 +50,6 @@ final class Memory {
     labels.clear();
     chosenLawns.clear();
     chosenLabel = "";
-    log.clear();
   }
 
   /** The names that may be said again. */
