@@ -81,7 +81,7 @@ final class Replies {
       return unsure("There is no sum to show yet.");
     }
     ReplyBuilder reply = ReplyBuilder.from(last);
-    return reply.headline("Here is the sum: " + String.join("; ", last.working()) + ".").build();
+    return reply.headline("Here is the sum, step by step.").build();
   }
 
   /** Things that can't be put together, such as a speed and a bottle. */

@@ -45,7 +45,9 @@ record Line(Part part, Look look, String text, int hang) {
     /** Words in the background. */
     QUIET,
     /** A caution. */
-    CAUTION
+    CAUTION,
+    /** Tells that something is kept back. */
+    HINT
   }
 
   /** A line of this part, plain and not indented. */

@@ -61,7 +61,7 @@ record Palette(boolean isColourful, boolean isAscii, boolean isDrawn) {
       case ALARM -> "1;31";
       case TITLE -> "1;32";
       case CAUTION -> "33";
-      case QUIET -> "2";
+      case QUIET, HINT -> "2";
       case PLAIN -> "";
     };
   }

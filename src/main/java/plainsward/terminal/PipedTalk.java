@@ -3,17 +3,14 @@ package plainsward.terminal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
-import java.util.function.Function;
-import plainsward.reply.Reply;
 
 /**
  * The conversation when nobody sits at the terminal: a turn a line in, replies out, an empty line
  * between them (none between lines of JSON). Empty lines are passed over.
  */
 final class PipedTalk {
-  private final Answering talk;
+  private final Turns turns;
   private final Out out;
-  private final Function<Reply, String> look;
   private final String between;
   private boolean any;
   private boolean good = true;
@@ -21,13 +18,11 @@ final class PipedTalk {
   /**
    * A conversation.
    *
-   * @param look how a reply is written
    * @param between what stands between two replies
    */
-  PipedTalk(Answering talk, Out out, Function<Reply, String> look, String between) {
-    this.talk = talk;
+  PipedTalk(Turns turns, Out out, String between) {
+    this.turns = turns;
     this.out = out;
-    this.look = look;
     this.between = between;
   }
 
@@ -39,33 +34,24 @@ final class PipedTalk {
   boolean run(InputStream in) throws IOException {
     LineSource lines = new LineSource(in, Batch.LONGEST_LINE);
     Optional<LineSource.Line> line = lines.next();
-    while (line.isPresent() && !out.isClosed() && !LocalWord.of(line.get().text()).isQuit()) {
-      turn(line.get());
+    while (line.isPresent() && !out.isClosed() && stays(line.get())) {
       line = lines.next();
     }
     return good && !out.isClosed();
   }
 
-  private void turn(LineSource.Line line) {
-    if (line.isTooLong() || !line.text().isBlank()) {
-      tell(told(line));
-    }
-  }
-
-  private String told(LineSource.Line line) {
+  private boolean stays(LineSource.Line line) {
     if (line.isTooLong()) {
       good = false;
-      return "That line is longer than I can read.";
+      tell("That line is longer than I can read.");
+      return true;
     }
-    if (LocalWord.of(line.text()) == LocalWord.HELP) {
-      return HelpText.examples();
+    Turns.Told told = turns.hear(line.text());
+    good &= told.isGood();
+    if (!told.text().isEmpty()) {
+      tell(told.text());
     }
-    try {
-      return look.apply(talk.answer(line.text()));
-    } catch (RuntimeException | StackOverflowError fault) {
-      good = false;
-      return Fault.sentence(fault);
-    }
+    return !told.leaves();
   }
 
   private void tell(String text) {

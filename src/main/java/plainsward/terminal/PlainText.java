@@ -1,6 +1,5 @@
 package plainsward.terminal;
 
-import java.util.ArrayList;
 import java.util.List;
 import plainsward.reply.Reply;
 
@@ -8,24 +7,26 @@ import plainsward.reply.Reply;
  * A reply as plain text: no colour, no drawing, a paragraph a line, an empty line before a part.
  */
 final class PlainText {
+  private static final int COLUMNS = 80;
+
   private PlainText() {}
 
   /** The whole reply, or the three sentences of it. */
   static String of(Reply reply, boolean brief) {
-    return brief ? BriefText.of(reply) : String.join("\n", lines(reply));
+    return brief
+        ? BriefText.of(reply)
+        : String.join("\n", Fit.rows(ReplyLines.of(reply).stream().map(PlainText::laid).toList()));
   }
 
-  private static List<String> lines(Reply reply) {
-    List<String> lines = new ArrayList<>();
-    Line.Part before = null;
-    for (Line line : ReplyLines.of(reply)) {
-      boolean parted = before != null && (before != line.part() || line.look() == Line.Look.TITLE);
-      if (parted) {
-        lines.add("");
-      }
-      lines.add(line.text());
-      before = line.part();
-    }
-    return lines;
+  /** What of the reply takes no more than a screen of 80 columns, and the rest of it. */
+  static Page page(Reply reply) {
+    return Fit.page(
+        ReplyLines.of(reply), reply.kind(), PlainText::laid, Hints.TALK, ScreenText.MOST_ROWS);
+  }
+
+  private static Laid laid(Line line) {
+    String text = line.text();
+    int height = Math.max(1, LineBreaker.lines(text, COLUMNS, 0).size());
+    return new Laid(line, List.of(text), height);
   }
 }

@@ -12,7 +12,6 @@ import plainsward.reply.Reply;
 /** One run of the program, as it was chosen. */
 final class Session {
   private static final int MOST_WORKERS = 4;
-  private static final String MORE_HINT = "There is more: add --plain to see all of it.";
 
   private final Choices choices;
   private final Surroundings around;
@@ -61,7 +60,7 @@ final class Session {
       return piped(reply);
     }
     Palette palette = Palette.of(around, false);
-    ScreenText screen = new ScreenText(palette, Columns.of(around), MORE_HINT);
+    ScreenText screen = new ScreenText(palette, Columns.of(around), Hints.ONCE);
     return (choices.brief() ? screen.brief(reply) : screen.page(reply)).text();
   }
 
@@ -76,11 +75,19 @@ final class Session {
       return status(new TerminalSession(choices, around, desk, messages).run());
     }
     try {
-      PipedTalk talk = new PipedTalk(desk.open(), out, this::piped, choices.json() ? "" : "\n");
-      return status(talk.run(in));
+      Turns turns = new Turns(desk.open(), showing(), talkFile());
+      return status(new PipedTalk(turns, out, choices.json() ? "" : "\n").run(in));
     } catch (IOException broken) {
       throw new Unreadable("The input can't be read to its end.");
     }
+  }
+
+  private Showing showing() {
+    return choices.json() ? new JsonShowing(choices.brief()) : new PlainShowing(choices.brief());
+  }
+
+  private TalkFile talkFile() {
+    return new TalkFile(around.dataFolder(choices.home()), around.clock());
   }
 
   private int batch() throws Unreadable {

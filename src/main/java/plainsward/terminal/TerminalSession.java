@@ -30,7 +30,9 @@ final class TerminalSession {
     Optional<Path> history = history();
     try (Terminal terminal = opened()) {
       Palette palette = Palette.of(around, choices.plain());
-      return new TerminalTalk(terminal, desk.open(), palette, choices, history).run();
+      Showing showing = new ScreenShowing(terminal, palette, choices.brief());
+      TalkFile file = new TalkFile(around.dataFolder(choices.home()), around.clock());
+      return new TerminalTalk(terminal, desk.open(), showing, file, history).run();
     } catch (IOException broken) {
       throw new Unreadable("The terminal can't be opened.");
     }

@@ -1,32 +1,25 @@
 package plainsward.terminal;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
-import plainsward.reply.Reply;
 
 /**
  * The conversation with a person at a terminal. A pasted text of several lines is one turn; Ctrl-C
- * gives up the line, Ctrl-D leaves. The width is asked for anew at every reply, since windows
- * change.
+ * gives up the line, Ctrl-D leaves.
  */
 final class TerminalTalk {
   private static final String PROMPT = "ask: ";
-  private static final String MORE_HINT = "There is more: type more.";
   private static final int HISTORY = 1000;
-  private static final int USUAL_COLUMNS = 80;
 
   private final Terminal terminal;
-  private final Answering talk;
-  private final Palette palette;
-  private final Choices choices;
+  private final Turns turns;
+  private final Showing showing;
   private final LineReader reader;
-  private Page page = new Page(List.of(), List.of());
   private boolean good = true;
 
   /**
@@ -35,11 +28,10 @@ final class TerminalTalk {
    * @param history the file of what was typed before; empty where nothing is kept
    */
   TerminalTalk(
-      Terminal terminal, Answering talk, Palette palette, Choices choices, Optional<Path> history) {
+      Terminal terminal, Answering talk, Showing showing, TalkFile file, Optional<Path> history) {
     this.terminal = terminal;
-    this.talk = talk;
-    this.palette = palette;
-    this.choices = choices;
+    this.turns = new Turns(talk, showing, file);
+    this.showing = showing;
     LineReaderBuilder builder =
         LineReaderBuilder.builder()
             .terminal(terminal)
@@ -51,7 +43,7 @@ final class TerminalTalk {
             .variable(LineReader.BELL_STYLE, "none")
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .option(LineReader.Option.DISABLE_HIGHLIGHTER, true);
-    history.ifPresent(file -> builder.variable(LineReader.HISTORY_FILE, file));
+    history.ifPresent(kept -> builder.variable(LineReader.HISTORY_FILE, kept));
     this.reader = builder.build();
   }
 
@@ -61,7 +53,7 @@ final class TerminalTalk {
    * @return whether every turn got a reply
    */
   boolean run() {
-    show(screen().own(HelpText.greeting()));
+    show(showing.own(HelpText.greeting()));
     boolean stays = true;
     while (stays) {
       stays = turn();
@@ -84,45 +76,12 @@ final class TerminalTalk {
   }
 
   private boolean heard(String said) {
-    if (said.isBlank()) {
-      return true;
+    Turns.Told told = turns.hear(said);
+    good &= told.isGood();
+    if (!told.text().isEmpty()) {
+      show(told.text());
     }
-    LocalWord word = LocalWord.of(said);
-    switch (word) {
-      case QUIT -> {
-        return false;
-      }
-      case HELP -> show(screen().own(HelpText.examples()));
-      case MORE -> more();
-      case NONE -> answer(said);
-    }
-    return true;
-  }
-
-  /** The rest of the last reply, a screen at a time. */
-  private void more() {
-    if (page.rest().isEmpty()) {
-      show("That was all of it.");
-      return;
-    }
-    page = page.turned(ScreenText.MOST_ROWS - 2);
-    show(page.rest().isEmpty() ? page.text() : page.text() + "\n\n" + MORE_HINT);
-  }
-
-  private void answer(String said) {
-    try {
-      Reply reply = talk.answer(said);
-      page = choices.brief() ? screen().brief(reply) : screen().page(reply);
-      show(page.text());
-    } catch (RuntimeException | StackOverflowError fault) {
-      good = false;
-      show(screen().own(Fault.sentence(fault)));
-    }
-  }
-
-  private ScreenText screen() {
-    int columns = terminal.getSize().getColumns();
-    return new ScreenText(palette, columns > 0 ? columns : USUAL_COLUMNS, MORE_HINT);
+    return !told.leaves();
   }
 
   private void show(String text) {

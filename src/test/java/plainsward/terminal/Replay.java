@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import plainsward.reply.Reply;
 import plainsward.talk.Setting;
@@ -56,18 +56,19 @@ final class Replay {
     Choices choices = ChoiceReader.read(arguments.toArray(String[]::new));
     Answering talk = new Desk(choices, Ran.around(this::watched)).open();
     ByteArrayOutputStream heard = new ByteArrayOutputStream();
-    Function<Reply, String> look = reply -> PlainText.of(reply, choices.brief());
+    TalkFile file = new TalkFile(Optional.of(home), Ran.MAY_FIRST);
+    Turns turns = new Turns(talk, new PlainShowing(choices.brief()), file);
     String said =
         sitting.turns().stream().map(Transcript.Turn::said).collect(Collectors.joining("\n"));
-    new PipedTalk(talk, new Out(new PrintStream(heard)), look, BETWEEN)
+    new PipedTalk(turns, new Out(new PrintStream(heard)), BETWEEN)
         .run(new ByteArrayInputStream(said.getBytes(StandardCharsets.UTF_8)));
     String[] replies = heard.toString(StandardCharsets.UTF_8).split("\n" + BETWEEN, -1);
-    List<Transcript.Turn> turns = new ArrayList<>();
+    List<Transcript.Turn> told = new ArrayList<>();
     for (int i = 0; i < sitting.turns().size(); i++) {
       String reply = i < replies.length ? replies[i].strip() : "(no reply)";
-      turns.add(new Transcript.Turn(sitting.turns().get(i).said(), reply));
+      told.add(new Transcript.Turn(sitting.turns().get(i).said(), reply));
     }
-    return new Transcript.Sitting(sitting.date(), sitting.options(), turns);
+    return new Transcript.Sitting(sitting.date(), sitting.options(), told);
   }
 
   private Answering watched(Setting setting) {

@@ -43,12 +43,15 @@ class TerminalTalkTest {
     ByteArrayInputStream in = new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8));
     try (Terminal terminal = new DumbTerminal("test", "dumb", in, out, StandardCharsets.UTF_8)) {
       terminal.setSize(new Size(columns, 24));
-      Choices choices = ChoiceReader.read(new String[0]);
-      good = new TerminalTalk(terminal, talk, PLAIN, choices, history).run();
-    } catch (WrongUse impossible) {
-      throw new IllegalStateException(impossible);
+      good = talk(terminal, talk, history).run();
     }
     return out.toString(StandardCharsets.UTF_8).replace("\r", "");
+  }
+
+  private static TerminalTalk talk(Terminal terminal, Answering talk, Optional<Path> history) {
+    Showing showing = new ScreenShowing(terminal, PLAIN, false);
+    return new TerminalTalk(
+        terminal, talk, showing, new TalkFile(Optional.empty(), Ran.MAY_FIRST), history);
   }
 
   private String talk(String typed) throws IOException {
@@ -132,10 +135,9 @@ class TerminalTalkTest {
     PipedInputStream in = new PipedInputStream();
     PipedOutputStream keys = new PipedOutputStream(in);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Choices choices = ChoiceReader.read(new String[0]);
     try (Terminal terminal = new DumbTerminal("test", "dumb", in, out, StandardCharsets.UTF_8)) {
       terminal.setSize(new Size(80, 24));
-      TerminalTalk talk = new TerminalTalk(terminal, ECHO, PLAIN, choices, Optional.empty());
+      TerminalTalk talk = talk(terminal, ECHO, Optional.empty());
       Thread talking = new Thread(talk::run, "talking");
       talking.start();
       awaitText(out, "ask: ");
