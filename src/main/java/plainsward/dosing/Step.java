@@ -61,8 +61,7 @@ public record Step(String what, List<Term> terms, boolean root, Quantity exact, 
   }
 
   private boolean isDose(Dimension dimension) {
-    boolean substance =
-        dimension.powers().containsKey(Base.VOLUME) || dimension.powers().containsKey(Base.MASS);
+    boolean substance = dimension.has(Base.VOLUME) || dimension.has(Base.MASS);
     return substance && (what.startsWith("product") || what.startsWith("adjuvant"));
   }
 }

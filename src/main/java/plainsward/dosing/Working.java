@@ -127,7 +127,7 @@ public final class Working {
     if (areas != null) {
       powers.merge(Base.LENGTH, 2 * areas, Integer::sum);
     }
-    return new Dimension(powers);
+    return Dimension.of(powers);
   }
 
   private static void check(Dimension made, Dimension wanted) {

@@ -37,16 +37,12 @@ public final class Handbook {
    * any kind and length may be given: the first 4,000 characters and 60 things count.
    */
   public List<Hit> search(String words, Search options) {
-    try {
-      List<Sought> sought = new QuestionReader(shelf()).read(words);
-      List<Hit> hits = new ArrayList<>();
-      for (Ranked ranked : new Ranking(shelf()).rank(sought, options)) {
-        hits.add(new Hit(shelf().note(ranked.document()), ranked.rank(), Confidence.of(ranked)));
-      }
-      return hits;
-    } catch (IOException fault) {
-      throw new UncheckedIOException("The handbook's index can't be read", fault);
-    }
+    return asked(words).search(options);
+  }
+
+  /** The words, read once, to be searched for in more than one way. */
+  public Asked asked(String words) {
+    return new Asked(shelf(), words);
   }
 
   /** The note of an id. */

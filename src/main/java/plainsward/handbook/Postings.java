@@ -29,27 +29,33 @@ final class Postings {
    * rising order. Steps that double make it quick whichever of the two lists is the longer.
    */
   void raise(int[] wanted, float boost, float[] best) {
-    int at = 0;
-    for (int i = 0; i < wanted.length && at < documents.length; i++) {
-      at = reach(wanted[i], at);
-      if (at < documents.length && documents[at] == wanted[i]) {
-        best[i] = Math.max(best[i], scores[at] * boost);
+    int here = 0;
+    int there = 0;
+    while (here < documents.length && there < wanted.length) {
+      if (documents[here] < wanted[there]) {
+        here = reach(documents, here, wanted[there]);
+      } else if (documents[here] > wanted[there]) {
+        there = reach(wanted, there, documents[here]);
+      } else {
+        best[there] = Math.max(best[there], scores[here++] * boost);
+        there++;
       }
     }
   }
 
-  /** The first place from {@code from} on whose document is the wanted one or a later one. */
-  private int reach(int wanted, int from) {
+  /** The first place behind {@code from} whose document is the wanted one or a later one. */
+  private static int reach(int[] rising, int from, int wanted) {
     int low = from;
     int step = 1;
-    while (low + step < documents.length && documents[low + step] < wanted) {
+    while (low + step < rising.length && rising[low + step] < wanted) {
       low += step;
       step *= 2;
     }
-    int high = Math.min(documents.length, low + step);
+    int high = Math.min(rising.length, low + step);
+    low++;
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (documents[middle] < wanted) {
+      if (rising[middle] < wanted) {
         low = middle + 1;
       } else {
         high = middle;

@@ -41,7 +41,12 @@ public record Facts(
 
   /** The first fact of a role. */
   public Optional<Fact> first(String name) {
-    return all.stream().filter(f -> f.name().equals(name)).findFirst();
+    for (Fact fact : all) {
+      if (fact.name().equals(name)) {
+        return Optional.of(fact);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether any fact has this role. */
@@ -56,7 +61,22 @@ public record Facts(
 
   /** Whether this topic is asked. */
   public boolean asks(String topic) {
-    return asks.stream().anyMatch(a -> a.topic().equals(topic));
+    for (Ask ask : asks) {
+      if (ask.topic().equals(topic)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether one of these words stands in the text. */
+  public boolean hasWord(Set<String> words) {
+    for (Token token : tokens) {
+      if (words.contains(token.norm())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether there is nothing to read: no word and no number. */

@@ -83,7 +83,7 @@ final class PhraseParser {
       }
     }
     if (!words.isEmpty() || !prefixes.isEmpty()) {
-      rest.add(List.of(new PhrasePart(PhrasePart.Kind.WORDS, words, prefixes)));
+      rest.add(List.of(PhrasePart.ofWords(words, prefixes)));
     }
     return rest;
   }
@@ -111,24 +111,19 @@ final class PhraseParser {
 
   private static PhrasePart part(String word) {
     if (word.startsWith("@")) {
-      return new PhrasePart(PhrasePart.Kind.NAME, Set.of(word.substring(1)), List.of());
+      return PhrasePart.ofName(word.substring(1));
     }
     return switch (word) {
-      case "#" -> plain(PhrasePart.Kind.NUMBER);
-      case "_" -> plain(PhrasePart.Kind.ANY);
-      case "*" -> plain(PhrasePart.Kind.GAP);
-      case "^" -> plain(PhrasePart.Kind.START);
-      case "$" -> plain(PhrasePart.Kind.END);
+      case "#" -> PhrasePart.of(PhrasePart.Kind.NUMBER);
+      case "_" -> PhrasePart.of(PhrasePart.Kind.ANY);
+      case "*" -> PhrasePart.of(PhrasePart.Kind.GAP);
+      case "^" -> PhrasePart.of(PhrasePart.Kind.START);
+      case "$" -> PhrasePart.of(PhrasePart.Kind.END);
       default ->
           word.endsWith("~")
-              ? new PhrasePart(
-                  PhrasePart.Kind.WORDS, Set.of(), List.of(word.substring(0, word.length() - 1)))
-              : new PhrasePart(PhrasePart.Kind.WORDS, Set.of(word.replace("'", "")), List.of());
+              ? PhrasePart.ofWords(Set.of(), List.of(word.substring(0, word.length() - 1)))
+              : PhrasePart.ofWords(Set.of(word.replace("'", "")), List.of());
     };
-  }
-
-  private static PhrasePart plain(PhrasePart.Kind kind) {
-    return new PhrasePart(kind, Set.of(), List.of());
   }
 
   private IllegalArgumentException fault(String why) {

@@ -21,6 +21,7 @@ final class Spelling {
 
   private final Map<String, String> slips = new HashMap<>();
   private final Set<String> words = new HashSet<>();
+  private final Map<Character, List<String>> byFirst = new HashMap<>();
   private final Set<String> ownWords = new HashSet<>();
 
   private Spelling() {
@@ -35,6 +36,9 @@ final class Spelling {
       if (spelling.indexOf(' ') < 0 && spelling.length() >= SHORTEST) {
         words.add(spelling);
       }
+    }
+    for (String word : words) {
+      byFirst.computeIfAbsent(word.charAt(0), k -> new ArrayList<>()).add(word);
     }
   }
 
@@ -68,8 +72,8 @@ final class Spelling {
 
   private String nearest(String norm) {
     String found = null;
-    for (String word : words) {
-      if (word.charAt(0) == norm.charAt(0) && Slip.isOne(norm, word)) {
+    for (String word : byFirst.getOrDefault(norm.charAt(0), List.of())) {
+      if (Math.abs(word.length() - norm.length()) <= 1 && Slip.isOne(norm, word)) {
         if (found != null && !found.equals(word)) {
           return norm;
         }

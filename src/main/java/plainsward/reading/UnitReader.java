@@ -119,7 +119,8 @@ final class UnitReader {
   private Optional<Found> longest(int i, boolean afterNumber) {
     StringBuilder joined = new StringBuilder();
     Found best = null;
-    for (int k = 0; k < words.longest() && i + k < tokens.size(); k++) {
+    int most = words.longest(tokens.get(i).norm());
+    for (int k = 0; k < most && i + k < tokens.size(); k++) {
       Token token = tokens.get(i + k);
       joined.append(k == 0 ? "" : " ").append(token.norm());
       Optional<MeasureWord> word = words.find(joined.toString());

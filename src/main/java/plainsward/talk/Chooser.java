@@ -13,6 +13,8 @@ import plainsward.units.Unit;
  * sums come first, in the order in which one rules another out.
  */
 final class Chooser {
+  private static final Set<String> WATER = Set.of("water");
+  private static final Set<String> WATERING = Set.of("water", "dilute", "mix", "mixed", "add");
   private static final Set<String> SUMS =
       Set.of(
           "mix",
@@ -85,7 +87,7 @@ final class Chooser {
     return !any("interval", "day", "last_applied", "season_limit", "applied_count")
         && !memory.has("interval")
         && !memory.has("last_applied")
-        && turn.asks().stream().anyMatch(a -> a.topic().matches("progress|keep-off|seed"))
+        && (turn.asks("progress") || turn.asks("keep-off") || turn.asks("seed"))
         && diary.isEmpty();
   }
 
@@ -204,9 +206,7 @@ final class Chooser {
   }
 
   private String dose() {
-    boolean watering =
-        any("rainfall")
-            || any("length", "height") && turn.tokens().stream().anyMatch(t -> t.is("water"));
+    boolean watering = any("rainfall") || any("length", "height") && turn.hasWord(WATER);
     if (watering && !any("label_rate", "strength")) {
       return "";
     }
@@ -221,8 +221,7 @@ final class Chooser {
     if (has("shape") && !amounts && !rateKnown && !wantsProduct()) {
       return "measure";
     }
-    boolean water =
-        turn.tokens().stream().anyMatch(t -> t.norm().matches("water|dilute|mix|mixed|add"));
+    boolean water = turn.hasWord(WATERING);
     if (memory.has("ready_to_use") && (turn.asks("mix") || water && !turn.says("ready-to-use"))) {
       return "mix";
     }
@@ -270,7 +269,7 @@ final class Chooser {
   private boolean wantsProduct() {
     return turn.asks().stream().anyMatch(a -> a.topic().equals("mix") && !a.want().isEmpty())
         || any("product", "active", "adjuvant")
-        || turn.tokens().stream().anyMatch(t -> PRODUCT_WORDS.contains(t.norm()));
+        || turn.hasWord(PRODUCT_WORDS);
   }
 
   private static final Set<String> PRODUCT_WORDS =

@@ -13,6 +13,11 @@ import plainsward.trade.Rows;
 
 /** What sort of product for a weed, a grass and a season; the label has the last word. */
 public final class ChooseTopic implements Topic {
+  private static final Set<String> TREES =
+      Set.of(
+          "tree", "trees", "maple", "maples", "oak", "oaks", "birch", "pine", "elm", "redbud",
+          "root", "roots");
+  private static final Set<String> GROUPS = Set.of("group", "groups", "hrac", "wssa", "mode");
   private static final int FEW_WORDS = 9;
   private static final double NOTE_FITS = 0.5;
   private static final Map<String, Row> ACTIVES = byId("actives");
@@ -46,9 +51,7 @@ public final class ChooseTopic implements Topic {
   }
 
   private static boolean asksGroup(Request request) {
-    return request.turn().has("active")
-        && request.turn().tokens().stream()
-            .anyMatch(t -> t.norm().matches("group|groups|hrac|wssa|mode"));
+    return request.turn().has("active") && request.turn().hasWord(GROUPS);
   }
 
   /** The group numbers of the ingredients named, and whether changing between them helps. */
@@ -180,9 +183,7 @@ public final class ChooseTopic implements Topic {
 
   /** What moves in the soil is kept away from trees. */
   private static void tree(Request request, Sheet sheet) {
-    boolean tree =
-        request.turn().tokens().stream()
-            .anyMatch(t -> t.norm().matches("trees?|maples?|oaks?|birch|pine|elm|redbud|roots?"));
+    boolean tree = request.turn().hasWord(TREES);
     boolean moves =
         request.all("active").stream()
             .map(k -> ACTIVES.get(k.fact().word().orElse("")))

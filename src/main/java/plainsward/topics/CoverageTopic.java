@@ -1,6 +1,7 @@
 package plainsward.topics;
 
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.Coverage;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
@@ -10,6 +11,7 @@ import plainsward.units.Units;
 
 /** How far a tank of spray or a container of product goes. */
 public final class CoverageTopic implements Topic {
+  private static final Set<String> BOTTLES = Set.of("bottles", "jugs", "both", "them");
 
   @Override
   public String code() {
@@ -32,8 +34,7 @@ public final class CoverageTopic implements Topic {
   }
 
   private static Optional<Quantity> product(Request request) {
-    boolean several =
-        request.turn().tokens().stream().anyMatch(t -> t.norm().matches("bottles|jugs|both|them"));
+    boolean several = request.turn().hasWord(BOTTLES);
     if (several && request.all("container").size() > 1) {
       return request.all("container").stream().map(Known::amount).reduce(Quantity::plus);
     }

@@ -9,6 +9,8 @@ import plainsward.trade.Row;
 
 /** Which weed it is by its looks, what to look at next, and honestly unsure. */
 public final class IdentifyTopic implements Topic {
+  private static final Set<String> TELLING =
+      Set.of("difference", "apart", "explain", "describe", "describes", "sample", "photo");
   private static final double CLEAR = 2.2;
   private static final double LEAST = 1.6;
   private static final double NOTE_ALONE = 0.6;
@@ -45,9 +47,7 @@ public final class IdentifyTopic implements Topic {
     boolean looks =
         !WeedBook.shipped().matches(request.turn().tokens()).isEmpty()
             || !named.isEmpty()
-            || request.turn().tokens().stream()
-                .anyMatch(
-                    t -> t.norm().matches("difference|apart|explain|describes?|sample|photo"));
+            || request.turn().hasWord(TELLING);
     if (note.isPresent() && looks) {
       Notes.tell(note.get(), sheet);
       return sheet.answer(note.get().answer());

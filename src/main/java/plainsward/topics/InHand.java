@@ -3,6 +3,7 @@ package plainsward.topics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.AppliedDose;
 import plainsward.dosing.Dilution;
 import plainsward.dosing.LawnArea;
@@ -18,6 +19,9 @@ import plainsward.units.Units;
 
 /** What is already in the tank or on the lawn: checked, topped up, thinned, or reckoned back. */
 final class InHand {
+  private static final Set<String> MORE = Set.of("more", "add", "back", "up", "top");
+  private static final Set<String> DONE =
+      Set.of("covered", "did", "sprayed", "done", "treated", "went", "emptied", "covers");
   private static final Ratio CLOSE = Ratio.of("0.03");
   private final Request request;
   private final Sheet sheet;
@@ -47,12 +51,11 @@ final class InHand {
 
   /** Words that say the tank went out on that ground. */
   private boolean isUsedUp() {
-    return request.turn().tokens().stream()
-        .anyMatch(t -> t.norm().matches("covered|did|sprayed|done|treated|went|emptied|covers"));
+    return request.turn().hasWord(DONE);
   }
 
   private boolean asksMore() {
-    return request.turn().tokens().stream().anyMatch(t -> t.norm().matches("more|add|back|up|top"));
+    return request.turn().hasWord(MORE);
   }
 
   /** The strength that the tank should have. */

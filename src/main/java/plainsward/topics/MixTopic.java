@@ -1,6 +1,7 @@
 package plainsward.topics;
 
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.TankJob;
 import plainsward.dosing.TankMix;
 import plainsward.reply.Reply;
@@ -12,6 +13,7 @@ import plainsward.units.Units;
 
 /** How much product, water and wetting agent for an area, a tank or a volume of spray. */
 public final class MixTopic implements Topic {
+  private static final Set<String> LOTS = Set.of("lot", "lots", "property", "plot");
   private static final long MOST_FILLS = 300;
 
   @Override
@@ -127,8 +129,7 @@ public final class MixTopic implements Topic {
 
   /** The lot is not the lawn. */
   private static void lot(Request request, Sheet sheet) {
-    boolean lot =
-        request.turn().tokens().stream().anyMatch(t -> t.norm().matches("lot|lots|property|plot"));
+    boolean lot = request.turn().hasWord(LOTS);
     if (lot && !request.says("both") && !Ground.hasMinus(request)) {
       sheet.say(
           "A lot is more than its lawn: take off the house, drive and beds, and ask again with "

@@ -31,8 +31,7 @@ public final class NoteTopic implements Topic {
   /** The reply to a part of the message. */
   public Reply reply(Request request, String words) {
     Sheet sheet = new Sheet(request, code);
-    Optional<Note> note =
-        Notes.best(words, Set.of(code), ANOTHER_KIND).or(() -> Notes.of(words, Set.of(code)));
+    Optional<Note> note = Notes.of(words, code, ANOTHER_KIND);
     if (note.isEmpty()) {
       return sheet.ask("Tell me a little more: what did you see, use or want to do?", "product");
     }

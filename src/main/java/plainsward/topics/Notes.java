@@ -1,9 +1,8 @@
 package plainsward.topics;
 
-import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.handbook.Asked;
 import plainsward.handbook.Handbook;
 import plainsward.handbook.Hit;
 import plainsward.handbook.Note;
@@ -13,26 +12,34 @@ import plainsward.safety.Cautions;
 
 /** The handbook as the topics use it: the note that answers a question best. */
 public final class Notes {
-  /** Below this a note is not about the question. */
-  static final double SURE = 0.55;
-
-  private static final int FIRST = 3;
 
   private Notes() {}
 
   /** The best note for these words, among those of the topics first; nothing where none is near. */
   public static Optional<Note> best(String words, Set<String> topics, double least) {
-    Search search = Search.first(FIRST);
-    List<Hit> hits =
-        Handbook.shipped().search(words, topics.isEmpty() ? search : search.preferring(topics));
-    return hits.stream().findFirst().filter(hit -> hit.confidence() >= least).map(Hit::note);
+    return best(Handbook.shipped().asked(words), topics, least);
   }
 
-  /** The best note of these topics, however far it is. */
-  public static Optional<Note> of(String words, Set<String> topics) {
-    List<Hit> hits =
-        Handbook.shipped().search(words, Search.first(FIRST).requiring(new HashSet<>(topics)));
-    return hits.stream().findFirst().map(Hit::note);
+  private static Optional<Note> best(Asked asked, Set<String> topics, double least) {
+    Search search = Search.first(1);
+    return asked.search(topics.isEmpty() ? search : search.preferring(topics)).stream()
+        .findFirst()
+        .filter(hit -> hit.confidence() >= least)
+        .map(Hit::note);
+  }
+
+  /**
+   * The best note of a topic, however far it is, unless one of another kind is as sure as {@code
+   * least}.
+   */
+  static Optional<Note> of(String words, String topic, double least) {
+    Asked asked = Handbook.shipped().asked(words);
+    return best(asked, Set.of(topic), least)
+        .or(
+            () ->
+                asked.search(Search.first(1).requiring(Set.of(topic))).stream()
+                    .findFirst()
+                    .map(Hit::note));
   }
 
   /** Puts a note into a reply: its body, its cautions, and the link. */

@@ -11,7 +11,7 @@ import plainsward.units.Unit;
 public final class MeasureWords {
   private static final MeasureWords SHIPPED = new MeasureWords();
   private final Map<String, MeasureWord> byWords = new HashMap<>();
-  private int longest = 1;
+  private final Map<String, Integer> longest = new HashMap<>();
 
   private MeasureWords() {
     for (Row row : Rows.of("measures")) {
@@ -30,7 +30,8 @@ public final class MeasureWords {
   private void add(String spelling, MeasureWord word) {
     String key = key(spelling);
     byWords.put(key, word);
-    longest = Math.max(longest, key.split(" ").length);
+    String[] parts = key.split(" ");
+    longest.merge(parts[0], parts.length, Math::max);
   }
 
   /** A spelling as it is looked up: its words and signs with one space between. */
@@ -59,9 +60,9 @@ public final class MeasureWords {
     return Optional.ofNullable(byWords.get(words));
   }
 
-  /** The longest spelling's number of words and signs. */
-  public int longest() {
-    return longest;
+  /** The number of words and signs of the longest spelling that begins so; 0 if none does. */
+  public int longest(String first) {
+    return longest.getOrDefault(first, 0);
   }
 
   /** All spellings, for completing and for correcting typos. */

@@ -13,6 +13,9 @@ public final class Row {
   private final String place;
   private final Map<String, Object> values;
 
+  /** What the reader makes of a list. */
+  record Texts(List<String> items) {}
+
   Row(String place, Map<String, Object> values) {
     this.place = place;
     this.values = values;
@@ -52,8 +55,8 @@ public final class Row {
     if (value instanceof String text) {
       return List.of(text);
     }
-    if (value instanceof List<?> list) {
-      return list.stream().map(String::valueOf).toList();
+    if (value instanceof Texts list) {
+      return list.items();
     }
     throw fault(key, "a list of texts was expected");
   }

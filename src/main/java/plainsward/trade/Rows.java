@@ -70,12 +70,12 @@ public final class Rows {
     };
   }
 
-  private static List<Object> list(String file, JsonParser json) throws IOException {
-    List<Object> items = new ArrayList<>();
+  private static Row.Texts list(String file, JsonParser json) throws IOException {
+    List<String> items = new ArrayList<>();
     while (json.nextToken() != JsonToken.END_ARRAY) {
-      items.add(value(file, json));
+      items.add(String.valueOf(value(file, json)));
     }
-    return items;
+    return new Row.Texts(List.copyOf(items));
   }
 
   private static void expect(String file, JsonParser json, JsonToken found, JsonToken wanted) {

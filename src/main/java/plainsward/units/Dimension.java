@@ -1,17 +1,21 @@
 package plainsward.units;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 
 /**
  * What a quantity measures: powers of the base kinds, such as volume 1, area -1 for a spray rate.
- *
- * @param powers each base kind's power, without zeros
+ * Equal dimensions are equal objects.
  */
-public record Dimension(Map<Base, Integer> powers) {
+public final class Dimension {
+  // A byte for each base: dimensions are compared and joined at every step of every sum.
+  private static final int BITS = 8;
+  private static final int MOST = Byte.MAX_VALUE;
+  private static final Base[] BASES = Base.values();
 
   /** A plain number. */
-  public static final Dimension NONE = new Dimension(Map.of());
+  public static final Dimension NONE = new Dimension(0);
 
   /** A volume. */
   public static final Dimension VOLUME = of(Base.VOLUME);
@@ -52,20 +56,55 @@ public record Dimension(Map<Base, Integer> powers) {
   /** Volume per time, such as a nozzle's flow. */
   public static final Dimension FLOW = VOLUME.per(TIME);
 
-  /** Drops powers of zero. */
-  public Dimension {
-    EnumMap<Base, Integer> kept = new EnumMap<>(Base.class);
-    powers.forEach(
-        (base, power) -> {
-          if (power != 0) {
-            kept.put(base, power);
-          }
-        });
-    powers = Map.copyOf(kept);
+  private final long packed;
+
+  private Dimension(long packed) {
+    this.packed = packed;
+  }
+
+  /**
+   * The dimension of these powers; a power of 0 says the same as none.
+   *
+   * @throws IllegalArgumentException where a power is beyond 127
+   */
+  public static Dimension of(Map<Base, Integer> powers) {
+    long packed = 0;
+    for (Map.Entry<Base, Integer> each : powers.entrySet()) {
+      packed |= packed(each.getKey(), each.getValue());
+    }
+    return new Dimension(packed);
   }
 
   private static Dimension of(Base base) {
-    return new Dimension(Map.of(base, 1));
+    return new Dimension(packed(base, 1));
+  }
+
+  private static long packed(Base base, int power) {
+    if (Math.abs(power) > MOST) {
+      throw new IllegalArgumentException("a power beyond " + MOST + ": " + power);
+    }
+    return (power & 0xFFL) << (BITS * base.ordinal());
+  }
+
+  /** The power of a base kind, 0 where it has no part in this. */
+  public int power(Base base) {
+    return (byte) (packed >>> (BITS * base.ordinal()));
+  }
+
+  /** Whether a base kind has a part in this. */
+  public boolean has(Base base) {
+    return power(base) != 0;
+  }
+
+  /** Each base kind's power, without zeros. */
+  public Map<Base, Integer> powers() {
+    Map<Base, Integer> powers = new EnumMap<>(Base.class);
+    for (Base base : BASES) {
+      if (has(base)) {
+        powers.put(base, power(base));
+      }
+    }
+    return Collections.unmodifiableMap(powers);
   }
 
   /** The product's dimension. */
@@ -79,9 +118,25 @@ public record Dimension(Map<Base, Integer> powers) {
   }
 
   private Dimension combined(Dimension other, int sign) {
-    EnumMap<Base, Integer> sum = new EnumMap<>(Base.class);
-    sum.putAll(powers);
-    other.powers.forEach((base, power) -> sum.merge(base, sign * power, Integer::sum));
+    long sum = 0;
+    for (Base base : BASES) {
+      sum |= packed(base, power(base) + sign * other.power(base));
+    }
     return new Dimension(sum);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Dimension same && packed == same.packed;
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(packed);
+  }
+
+  @Override
+  public String toString() {
+    return "Dimension" + powers();
   }
 }

@@ -14,6 +14,8 @@ import java.math.RoundingMode;
  */
 public record Ratio(BigInteger numerator, BigInteger denominator) implements Comparable<Ratio> {
 
+  private static final int LONG_BITS = 62;
+
   /** Nought. */
   public static final Ratio ZERO = of(0);
 
@@ -30,12 +32,27 @@ public record Ratio(BigInteger numerator, BigInteger denominator) implements Com
       denominator = denominator.negate();
     }
     if (!denominator.equals(BigInteger.ONE)) {
-      BigInteger common = numerator.gcd(denominator);
+      BigInteger common = common(numerator, denominator);
       if (!common.equals(BigInteger.ONE)) {
         numerator = numerator.divide(common);
         denominator = denominator.divide(common);
       }
     }
+  }
+
+  /** The greatest common divisor; of small numbers without big arithmetic, which most are. */
+  private static BigInteger common(BigInteger one, BigInteger other) {
+    if (one.bitLength() > LONG_BITS || other.bitLength() > LONG_BITS) {
+      return one.gcd(other);
+    }
+    long a = Math.abs(one.longValue());
+    long b = other.longValue();
+    while (b != 0) {
+      long rest = a % b;
+      a = b;
+      b = rest;
+    }
+    return a == 1 ? BigInteger.ONE : BigInteger.valueOf(a);
   }
 
   /** The whole number {@code n}. */
@@ -68,6 +85,9 @@ public record Ratio(BigInteger numerator, BigInteger denominator) implements Com
 
   /** The sum. */
   public Ratio plus(Ratio other) {
+    if (denominator.equals(other.denominator)) {
+      return new Ratio(numerator.add(other.numerator), denominator);
+    }
     return new Ratio(
         numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
         denominator.multiply(other.denominator));
@@ -130,6 +150,9 @@ public record Ratio(BigInteger numerator, BigInteger denominator) implements Com
 
   @Override
   public int compareTo(Ratio other) {
+    if (denominator.equals(other.denominator)) {
+      return numerator.compareTo(other.numerator);
+    }
     return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
   }
 

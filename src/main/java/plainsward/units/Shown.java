@@ -1,9 +1,7 @@
 package plainsward.units;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -44,7 +42,7 @@ public final class Shown {
     if (low.isSameAmount(high)) {
       return of(low);
     }
-    if (low.dimension().powers().containsKey(Base.MONEY)) {
+    if (low.dimension().has(Base.MONEY)) {
       return of(low) + " to " + of(top);
     }
     return number(low.value(), RoundingMode.HALF_UP) + " to " + notAbove(top);
@@ -131,12 +129,19 @@ public final class Shown {
     return value.signum() < 0 ? value.negate() : value;
   }
 
+  /** The decimal with a comma before every third digit of its whole part. */
   private static String grouped(BigDecimal decimal) {
     String plain = decimal.toPlainString();
     int point = plain.indexOf('.');
-    String whole = point < 0 ? plain : plain.substring(0, point);
-    String parts = String.format(Locale.ROOT, "%,d", new BigInteger(whole));
-    String lost = whole.equals("-0") ? "-0" : parts;
-    return point < 0 ? lost : lost + plain.substring(point);
+    int end = point < 0 ? plain.length() : point;
+    int first = plain.startsWith("-") ? 1 : 0;
+    if (end - first <= 3) {
+      return plain;
+    }
+    StringBuilder parted = new StringBuilder(plain);
+    for (int comma = end - 3; comma > first; comma -= 3) {
+      parted.insert(comma, ',');
+    }
+    return parted.toString();
   }
 }
