@@ -30,7 +30,7 @@ record Surroundings(
   static Surroundings real() {
     return new Surroundings(
         System.getenv(),
-        Clock.systemDefaultZone(),
+        new HereClock(),
         Console.isTerminal(),
         Console.charset(),
         setting -> new Conversation(setting)::answer);
