@@ -373,6 +373,7 @@ public final class Conversation {
       more.assumed().forEach(all::assumed);
       more.cautions().forEach(all::caution);
       more.notes().forEach(all::note);
+      all.sketch(more.sketches());
     }
     return all.build();
   }
