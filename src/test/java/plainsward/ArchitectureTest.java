@@ -57,10 +57,6 @@ class ArchitectureTest {
           .definedBy("plainsward.talk..")
           .layer("terminal")
           .definedBy("plainsward.terminal..")
-          .layer("packing")
-          .definedBy("plainsward.packing..")
-          .whereLayer("packing")
-          .mayNotBeAccessedByAnyLayer()
           .whereLayer("terminal")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("talk")
@@ -70,7 +66,7 @@ class ArchitectureTest {
           .whereLayer("safety")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("reading")
-          .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal", "packing")
+          .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal")
           .whereLayer("records")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("handbook")
@@ -78,15 +74,12 @@ class ArchitectureTest {
           .whereLayer("dosing")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("trade")
-          .mayOnlyBeAccessedByLayers(
-              "records", "reading", "safety", "topics", "talk", "terminal", "packing")
+          .mayOnlyBeAccessedByLayers("records", "reading", "safety", "topics", "talk", "terminal")
           .whereLayer("reply")
           .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal");
 
   @ArchTest
   static final ArchRule onlyTheHandbookKnowsLucene = only("org.apache.lucene..", "handbook");
-
-  @ArchTest static final ArchRule onlyTheBuildStepsKnowAsm = only("org.objectweb.asm..", "packing");
 
   @ArchTest static final ArchRule onlyTheTerminalKnowsJline = only("org.jline..", "terminal");
 

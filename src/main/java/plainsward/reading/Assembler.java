@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -15,12 +14,6 @@ import plainsward.units.Units;
 
 /** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
 final class Assembler {
-  private static final Pattern THOUSANDS = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
-  private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
-  private static final Set<String> LENGTHS =
-      Set.of("length", "distance", "swath", "side", "height", "rainfall");
-  private static final Set<String> CALIBRATING =
-      Set.of("nozzle_flow", "walk_speed", "walk_time", "shape");
   private static final Map<String, String> FORMS =
       Map.of(
           "triangle",
@@ -64,6 +57,7 @@ final class Assembler {
     onlyPieceIsLawn(all);
     replacedByBut(all);
     oldRates(all);
+    minutesAndSeconds(all);
     return all;
   }
 
@@ -71,7 +65,8 @@ final class Assembler {
   private void options(List<Fact> all) {
     for (int i = all.size() - 1; i > 0; i--) {
       Fact last = all.get(i);
-      boolean thousands = last.name().equals("area") && THOUSANDS.matcher(last.said()).matches();
+      boolean thousands =
+          last.name().equals("area") && last.said().matches("(?i)[0-9. ]+ ?(k|thousand).*");
       if (!thousands || last.value().isEmpty()) {
         continue;
       }
@@ -84,6 +79,31 @@ final class Assembler {
       }
       if (k < i - 1) {
         all.set(i, last.as("area_option"));
+      }
+    }
+  }
+
+  /** "1 min 50" and "1 minute 50 seconds" are one time. */
+  private void minutesAndSeconds(List<Fact> all) {
+    for (int i = 0; i + 1 < all.size(); i++) {
+      Fact minutes = all.get(i);
+      Fact more = all.get(i + 1);
+      boolean time =
+          minutes.value().map(v -> v.unit().equals(Unit.of("min"))).orElse(false)
+              && Set.of("min", "mins", "minute", "minutes", "and")
+                  .contains(passage.word(more.at() - 1))
+              && more.at() - minutes.at() <= 3;
+      if (!time || more.value().isEmpty()) {
+        continue;
+      }
+      Ratio part = more.amount().value();
+      boolean seconds =
+          more.amount().unit().equals(Units.SECOND)
+              || more.name().equals("number") && part.compareTo(Ratio.of(60)) < 0;
+      if (seconds) {
+        Ratio sum = minutes.amount().value().times(Ratio.of(60)).plus(part);
+        all.set(i, minutes.with(new Quantity(sum, Units.SECOND), Optional.empty()));
+        all.remove(i + 1);
       }
     }
   }
@@ -110,7 +130,8 @@ final class Assembler {
 
   /** "round bed 28 ft across" alone is no piece to leave out, unless earlier words gave a lawn. */
   private static void onlyPieceIsLawn(List<Fact> all) {
-    boolean other = all.stream().anyMatch(f -> GROUND.contains(f.name()));
+    boolean other =
+        all.stream().anyMatch(f -> Set.of("area", "shape", "test_area").contains(f.name()));
     for (int i = 0; i < all.size(); i++) {
       Fact fact = all.get(i);
       if (fact.name().equals("minus_shape") && !other) {
@@ -224,7 +245,7 @@ final class Assembler {
   }
 
   private static boolean isLength(Fact fact) {
-    return LENGTHS.contains(fact.name())
+    return Set.of("length", "distance", "swath", "side", "height", "rainfall").contains(fact.name())
         && fact.value().isPresent()
         && fact.amount().dimension().equals(Dimension.LENGTH);
   }
@@ -246,14 +267,12 @@ final class Assembler {
   /** "55 feet long 38 feet wide" is a rectangle, whatever else it is for. */
   private void longAndWide(List<Fact> all) {
     List<Fact> lengths = all.stream().filter(Assembler::isLength).toList();
-    if (lengths.size() != 2) {
-      return;
-    }
     boolean words =
         passage.tokens().stream().anyMatch(t -> t.is("long"))
             && passage.tokens().stream().anyMatch(t -> t.is("wide"));
-    boolean calibrating = all.stream().anyMatch(f -> CALIBRATING.contains(f.name()));
-    if (!words || calibrating) {
+    boolean calibrating =
+        all.stream().anyMatch(f -> f.name().matches("nozzle_flow|walk_speed|walk_time|shape"));
+    if (!words || calibrating || lengths.size() != 2) {
       return;
     }
     all.removeAll(lengths);

@@ -18,9 +18,6 @@ final class FactMaker {
   private static final Ratio HUNDRED = Ratio.of(100);
   private static final Ratio FEW = Ratio.of(20);
 
-  /** More numbers than anybody lists before one unit. */
-  private static final int MOST_LISTED = 40;
-
   /** Words before a number that is a name and counts nothing. */
   private static final Set<String> NUMBERED =
       Set.of(
@@ -235,6 +232,7 @@ final class FactMaker {
           number.low().compareTo(HUNDRED) < 0
               ? Optional.of(perThousand(number, said))
               : Optional.empty();
+      case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));
       case "tank", "only_takes" ->
           Optional.of(
               Fact.of("tank", new Quantity(number.low(), tankUnit()), said, at)
@@ -282,7 +280,7 @@ final class FactMaker {
   private Optional<Measured> follower(List<Mention> mentions, int i) {
     int k = i + 1;
     int end = mentions.get(i).to();
-    while (k < mentions.size() && k <= i + MOST_LISTED) {
+    while (k < mentions.size()) {
       Mention next = mentions.get(k);
       if (!joined(end, next.from())) {
         return Optional.empty();

@@ -9,10 +9,6 @@ import plainsward.units.Ratio;
 
 /** Reads the rest: N-P-K, prices, mixing ratios, waits in days, "twice a year", "half a tank". */
 final class OddsReader {
-  private static final Set<String> CLOCK = Set.of("am", "pm", "oclock");
-  private static final Set<String> PER = Set.of("a", "per", "each", "every", "this", "/");
-  private static final Set<String> OF_THE = Set.of("a", "the", "of", "my", "-");
-  private static final Set<String> WHOSE = Set.of("of", "my", "the");
   private static final Map<String, String> CURRENCY_SIGNS =
       Map.of("$", "USD", "\u00a3", "GBP", "\u20ac", "EUR");
   private static final Map<String, String> CURRENCY_WORDS =
@@ -158,7 +154,9 @@ final class OddsReader {
     Ratio large = small.equals(a) ? b.low() : a;
     boolean hundred = large.equals(Ratio.of(100)) && how.equals("in");
     boolean one = small.equals(Ratio.ONE) || hundred;
-    boolean time = CLOCK.contains(word(b.to())) || word(i + 1).equals(":") && b.to() - i > 3;
+    boolean time =
+        Set.of("am", "pm", "oclock").contains(word(b.to()))
+            || word(i + 1).equals(":") && b.to() - i > 3;
     boolean unit = units.at(b.to(), true).isPresent();
     if (!one || large.compareTo(Ratio.of(2)) < 0 || time || unit) {
       return Optional.empty();
@@ -194,7 +192,7 @@ final class OddsReader {
   }
 
   private boolean isSeason(int i) {
-    boolean per = PER.contains(word(i));
+    boolean per = Set.of("a", "per", "each", "every", "this", "/").contains(word(i));
     return per && SEASONS.contains(word(i + 1));
   }
 
@@ -240,14 +238,14 @@ final class OddsReader {
         .flatMap(
             n -> {
               int at = n.to();
-              while (OF_THE.contains(word(at))) {
+              while (Set.of("a", "the", "of", "my", "-").contains(word(at))) {
                 at++;
               }
               boolean sized = word(at).equals("full") && units.at(at + 1, true).isPresent();
               if (TANKS.contains(word(at)) && !sized) {
                 return Optional.of(new Mention.TankPart(i, at + 1, n.low(), "tank_part"));
               }
-              return LAWNS.contains(word(at)) && WHOSE.contains(word(at - 1))
+              return LAWNS.contains(word(at)) && word(at - 1).matches("of|my|the")
                   ? Optional.of(new Mention.TankPart(i, at + 1, n.low(), "lawn_part"))
                   : Optional.empty();
             });

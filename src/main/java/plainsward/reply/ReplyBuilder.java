@@ -22,8 +22,6 @@ public final class ReplyBuilder {
   private final Map<String, Caution> cautions = new LinkedHashMap<>();
   private final Map<String, NoteLink> notes = new LinkedHashMap<>();
   private final Set<String> suggest = new LinkedHashSet<>();
-  private Sketches sketches = Sketches.NONE;
-  private boolean isBrief;
 
   /** Starts a reply of a kind. */
   public ReplyBuilder(Kind kind) {
@@ -44,8 +42,6 @@ public final class ReplyBuilder {
     reply.cautions().forEach(made::caution);
     reply.notes().forEach(made::note);
     made.suggest.addAll(reply.suggest());
-    made.sketches = reply.sketches();
-    made.isBrief = reply.isBrief();
     return made;
   }
 
@@ -128,23 +124,6 @@ public final class ReplyBuilder {
     return this;
   }
 
-  /** Whether a next question was added. */
-  public boolean suggests() {
-    return !suggest.isEmpty();
-  }
-
-  /** Adds what there is to be drawn. */
-  public ReplyBuilder sketch(Sketches more) {
-    sketches = sketches.and(more);
-    return this;
-  }
-
-  /** Tells it in short. */
-  public ReplyBuilder brief() {
-    isBrief = true;
-    return this;
-  }
-
   /** The reply. */
   public Reply build() {
     return new Reply(
@@ -159,8 +138,6 @@ public final class ReplyBuilder {
         understood,
         List.copyOf(cautions.values()),
         List.copyOf(notes.values()),
-        List.copyOf(suggest),
-        sketches,
-        isBrief);
+        List.copyOf(suggest));
   }
 }

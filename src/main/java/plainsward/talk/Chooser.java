@@ -61,6 +61,7 @@ final class Chooser {
     } else {
       turn.asks().stream()
           .filter(a -> !SUMS.contains(a.topic()) && a.weight() >= LOUD)
+          .filter(a -> !(sum.equals("repeat") && a.topic().equals("weather")))
           .map(Ask::topic)
           .limit(2)
           .forEach(topics::add);

@@ -4,12 +4,10 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import plainsward.dosing.NotDosable;
 import plainsward.reading.Ask;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
@@ -20,13 +18,12 @@ import plainsward.reply.ReplyBuilder;
 import plainsward.safety.CautionGuard;
 import plainsward.safety.Exposure;
 import plainsward.safety.Refusals;
+import plainsward.topics.IdentifyTopic;
 import plainsward.topics.Known;
 import plainsward.topics.Limits;
 import plainsward.topics.NoteTopic;
 import plainsward.topics.Request;
-import plainsward.topics.Topic;
 import plainsward.topics.Topics;
-import plainsward.units.DimensionMismatch;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 
@@ -50,6 +47,7 @@ public final class Conversation {
           "adjuvant",
           "product",
           "active");
+  private static final Set<String> UNCHANGING = Set.of("number", "day", "planned", "said_today");
   private static final Set<String> DOSE_FACTS =
       Set.of(
           "label_rate",
@@ -126,9 +124,16 @@ public final class Conversation {
     }
     return housekeeping(facts)
         .or(() -> moreOfTheMishap(facts))
-        .or(() -> Refusals.check(facts))
+        .or(() -> refused(facts))
         .or(() -> outside(facts))
         .orElseGet(() -> talk(facts));
+  }
+
+  /** What is refused is what the next words speak of. */
+  private Optional<Reply> refused(Facts facts) {
+    Optional<Reply> refusal = Refusals.check(facts);
+    refusal.ifPresent(r -> lastWords = facts.text());
+    return refusal;
   }
 
   /** After an emergency, words that ask nothing and give no figure tell more of it. */
@@ -185,6 +190,8 @@ public final class Conversation {
           "mix", new Request(facts, known(facts), facts.asks(), setting.units(), setting.today()));
     }
     List<Fact> tied = new Understanding(facts, memory, pending, setting.units()).facts();
+    AirNumbers air = new AirNumbers(facts, setting.units(), lastTopics().contains("weather"));
+    tied.replaceAll(fact -> fact.name().equals("number") ? air.of(fact) : fact);
     remember();
     Optional<Quantity> most = labelMost();
     new Listener(memory, turn).hear(facts, tied);
@@ -192,12 +199,25 @@ public final class Conversation {
     if (logged.isPresent()) {
       return logged.get();
     }
-    Facts heard = facts.with(tied);
+    Facts heard =
+        new Facts(
+            facts.text(),
+            facts.tokens(),
+            tied,
+            facts.asks(),
+            facts.signs(),
+            facts.lawns(),
+            facts.labels());
     Optional<Reply> limit =
         Limits.check(
             new Request(heard, known(heard), facts.asks(), setting.units(), setting.today()), most);
     if (limit.isPresent()) {
       return limit.get();
+    }
+    if (facts.says("vague-measure")) {
+      Reply asked = Replies.vagueMeasure(facts);
+      pending = new Pending(asked.needs(), List.of("mix"), facts.asks());
+      return asked;
     }
     List<String> topics = new Chooser(heard, memory, keeper.diary()).topics();
     List<Ask> asks = facts.asks();
@@ -205,7 +225,7 @@ public final class Conversation {
     if (onlyGround && (pending.needs("area") || pending.needs("label_rate"))) {
       topics = pending.topics();
       asks = pending.asks();
-    } else if (onlyGround && heard.says("correction") && !last.topics().isEmpty()) {
+    } else if (onlyGround && isChange(heard) && !last.topics().isEmpty()) {
       topics = last.topics();
       asks = last.asks();
     }
@@ -213,10 +233,15 @@ public final class Conversation {
       topics = last.topics();
       asks = last.asks();
     }
+    if (topics.isEmpty() && isOnlyTold(heard)) {
+      return noted(tied);
+    }
     if (topics.isEmpty() && pending.isOpen() && !tied.isEmpty()) {
       topics = pending.topics();
       asks = pending.asks();
-    } else if (topics.isEmpty() && !last.topics().isEmpty() && isFollowUp(heard)) {
+    } else if (topics.isEmpty() && last.topics().contains("identify") && heard.has("grass")) {
+      topics = List.of("choose");
+    } else if (topics.isEmpty() && isRepeatable(last) && isFollowUp(heard)) {
       topics = last.topics();
       asks = last.asks();
     }
@@ -228,10 +253,37 @@ public final class Conversation {
     return redone && reply.kind() == Kind.ANSWER ? changed(reply, tied) : reply;
   }
 
+  /** "The label says 28 days between" after advice in words: a fact to keep, nothing to redo. */
+  private boolean isOnlyTold(Facts facts) {
+    boolean waits =
+        !facts.all().isEmpty()
+            && facts.all().stream().allMatch(f -> f.name().matches("interval|season_limit"));
+    return waits && !pending.isOpen() && !last.topics().contains("repeat");
+  }
+
+  private static boolean isChange(Facts facts) {
+    return facts.says("correction") || facts.says("follow-up");
+  }
+
+  /** Whether new figures change the answer: what the handbook told stays as it is. */
+  private static boolean isRepeatable(Pending answered) {
+    return answered.topics().stream()
+        .anyMatch(code -> Topics.of(code).isPresent() && !isInWords(code));
+  }
+
+  private static boolean isInWords(String code) {
+    return Topics.of(code).map(t -> t instanceof NoteTopic).orElse(false);
+  }
+
   /** Says what was changed when the last request is redone. */
   private static Reply changed(Reply reply, List<Fact> facts) {
     List<String> said =
-        facts.stream().map(Fact::said).filter(w -> !w.isEmpty()).distinct().toList();
+        facts.stream()
+            .filter(f -> !UNCHANGING.contains(f.name()))
+            .map(Fact::said)
+            .filter(w -> !w.isEmpty())
+            .distinct()
+            .toList();
     return said.isEmpty()
         ? reply
         : ReplyBuilder.from(reply).say("Changed: " + String.join(", ", said) + ".").build();
@@ -321,61 +373,45 @@ public final class Conversation {
 
   private Reply answered(Facts facts, List<String> topics, List<Ask> asks) {
     Request request = new Request(facts, known(facts), asks, setting.units(), setting.today());
-    List<Reply> replies = new ArrayList<>();
-    for (String code : topics) {
-      Optional<Topic> topic = Topics.of(code);
-      topic.ifPresent(t -> replies.addAll(all(t, request)));
-    }
-    if (replies.isEmpty()) {
+    Optional<Reply> answer = Answers.of(topics, request);
+    if (answer.isEmpty()) {
       return Replies.notUnderstood();
     }
-    Reply reply = joined(replies);
+    Reply reply = answer.get();
+    if (topics.stream().anyMatch(Conversation::isInWords)) {
+      lastWords = facts.text();
+    }
     pending = reply.kind() == Kind.ASK ? new Pending(reply.needs(), topics, asks) : Pending.NOTHING;
     last = new Pending(List.of(), topics, asks);
+    if (topics.contains("identify") && !facts.has("weed")) {
+      IdentifyTopic.likeliest(facts.tokens()).ifPresent(this::likely);
+    }
+    if (topics.equals(List.of("calibrate"))) {
+      measured(reply);
+    }
     return reply;
   }
 
-  /** One reply, or one for each part of the message that asks about the topic in other words. */
-  private List<Reply> all(Topic topic, Request request) {
-    List<String> clauses =
-        request.asks().stream()
-            .filter(a -> a.topic().equals(topic.code()))
-            .map(Ask::clause)
-            .distinct()
-            .limit(2)
-            .toList();
-    if (topic instanceof NoteTopic notes) {
-      lastWords = request.turn().text();
-      return clauses.size() > 1
-          ? clauses.stream().map(c -> notes.reply(request, c)).distinct().toList()
-          : List.of(notes.reply(request));
-    }
-    return List.of(safely(topic, request));
+  /** What the sprayer was found to lay down counts from now on; the test piece is not the lawn. */
+  private void measured(Reply reply) {
+    reply.figures().stream()
+        .filter(f -> f.name().equals("spray_rate"))
+        .flatMap(f -> f.value().stream())
+        .findFirst()
+        .ifPresent(
+            rate -> {
+              Fact fact = Fact.of("spray_rate", rate, "as measured", 0);
+              memory.replace("spray_rate", List.of(fact), turn);
+              if (memory.latest("area").map(t -> t.turn() == turn).orElse(false)) {
+                memory.drop("area");
+              }
+            });
   }
 
-  private static Reply safely(Topic topic, Request request) {
-    try {
-      return topic.reply(request);
-    } catch (NotDosable senseless) {
-      return Replies.senseless(topic.code(), senseless, request);
-    } catch (DimensionMismatch mixedUp) {
-      return Replies.mixedUp(topic.code(), request);
-    }
-  }
-
-  private static Reply joined(List<Reply> replies) {
-    ReplyBuilder all = ReplyBuilder.from(replies.get(0));
-    for (Reply more : replies.subList(1, replies.size())) {
-      more.topics().forEach(all::topic);
-      all.say(more.headline());
-      more.figures().forEach(all::figure);
-      more.working().forEach(all::work);
-      more.assumed().forEach(all::assumed);
-      more.cautions().forEach(all::caution);
-      more.notes().forEach(all::note);
-      all.sketch(more.sketches());
-    }
-    return all.build();
+  /** A weed known by its looks is spoken of from now on, and said to be taken so. */
+  private void likely(String weed) {
+    Fact fact = Fact.of("weed", weed, "the weed you described", 0).doubting(List.of("likely"));
+    memory.replace("weed", List.of(fact), turn);
   }
 
   private Map<String, List<Known>> known(Facts facts) {
@@ -384,15 +420,17 @@ public final class Conversation {
       known.put(name, memory.all(name).stream().map(this::known).toList());
     }
     known.putAll(logged());
-    Map<String, Set<Known>> here = new LinkedHashMap<>();
     for (Fact fact : facts.all()) {
       if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
-        here.computeIfAbsent(
-                fact.name(), k -> new LinkedHashSet<>(known.getOrDefault(k, List.of())))
-            .add(new Known(fact, "question"));
+        known.computeIfAbsent(fact.name(), k -> new ArrayList<>());
+        List<Known> all = new ArrayList<>(known.get(fact.name()));
+        Known here = new Known(fact, "question");
+        if (!all.contains(here)) {
+          all.add(here);
+        }
+        known.put(fact.name(), all);
       }
     }
-    here.forEach((name, all) -> known.put(name, List.copyOf(all)));
     return known;
   }
 

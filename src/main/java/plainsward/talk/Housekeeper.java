@@ -32,12 +32,19 @@ final class Housekeeper {
       gone.addAll(turn.labels());
       return Optional.of(Replies.done("Forgotten: " + String.join(", ", gone) + "."));
     }
+    boolean nothing = turn.asks().isEmpty() && turn.all().isEmpty();
+    if (turn.says("help") && turn.all().isEmpty()) {
+      return Optional.of(Replies.about());
+    }
     boolean bare = turn.all().stream().noneMatch(f -> f.value().isPresent());
     if (turn.says("show-sum") && last.isPresent() && bare) {
       return Optional.of(Replies.working(last.get()));
     }
     if (turn.says("shorter") && last.isPresent() && bare && turn.asks().isEmpty()) {
       return Optional.of(shorter(last.get()));
+    }
+    if (turn.says("hello") && nothing) {
+      return Optional.of(Replies.greeted());
     }
     return Optional.empty();
   }

@@ -13,7 +13,8 @@ import plainsward.reading.Facts;
 final class Listener {
   /** What belongs to its turn alone. */
   private static final Set<String> PASSING =
-      Set.of("wanted", "number", "other", "elapsed", "listed_volume", "tank_part", "in_hand");
+      Set.of(
+          "wanted", "number", "vague", "other", "elapsed", "listed_volume", "tank_part", "in_hand");
 
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
   private static final Set<String> LABEL =

@@ -3,6 +3,8 @@ package plainsward.talk;
 import java.util.List;
 import plainsward.dosing.NotDosable;
 import plainsward.reading.Fact;
+import plainsward.reading.Facts;
+import plainsward.reading.Token;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
@@ -17,6 +19,9 @@ final class Replies {
       "I work out doses, tanks, areas, sprayer output, nitrogen, costs and dates from your label's "
           + "figures, and answer questions about lawn weeds and spraying.";
 
+  private static final String EXAMPLE =
+      "How much for 4,000 sq ft at 1.5 fl oz per 1,000 sq ft in a 2 gal sprayer?";
+
   private Replies() {}
 
   static Reply nothingToRead() {
@@ -28,10 +33,51 @@ final class Replies {
   }
 
   private static Reply unsure(String headline) {
-    return new ReplyBuilder(Kind.UNSURE)
-        .headline(headline)
+    return new ReplyBuilder(Kind.UNSURE).headline(headline).say(CAN_DO).suggest(EXAMPLE).build();
+  }
+
+  /** What this is and what it can do. */
+  static Reply about() {
+    return new ReplyBuilder(Kind.ANSWER)
+        .topic("about")
+        .headline("I am Plainsward, a program that helps kill lawn weeds and keep the grass thick.")
         .say(CAN_DO)
-        .suggest("How much for 4,000 sq ft at 1.5 fl oz per 1,000 sq ft in a 2 gal sprayer?")
+        .say(
+            "I know no product: you read me the rate off your label, and I never go above it. I "
+                + "see no pictures, sell nothing, and what you tell me stays on this machine.")
+        .suggest(EXAMPLE)
+        .build();
+  }
+
+  /** A greeting or thanks, with nothing asked. */
+  static Reply greeted() {
+    return new ReplyBuilder(Kind.ANSWER)
+        .topic("about")
+        .headline("You are welcome. Ask me about lawn weeds, a spray mix, or feeding the lawn.")
+        .suggest(EXAMPLE)
+        .build();
+  }
+
+  /** A capful, a glug, a scoop: no two hold the same. */
+  static Reply vagueMeasure(Facts turn) {
+    String of =
+        turn.tokens().stream()
+            .map(Token::norm)
+            .filter(w -> w.matches("gallon|gallons|gal|litre|liter|litres|liters"))
+            .findFirst()
+            .map(w -> w.startsWith("l") ? "litre" : "gallon")
+            .orElse("");
+    return new ReplyBuilder(Kind.ASK)
+        .topic("mix")
+        .headline(
+            "How many fluid ounces, tablespoons or mL is that in all for each "
+                + (of.isEmpty() ? "1,000 sq ft" : of)
+                + "?")
+        .say(
+            "A cap, a scoop or a glug is no fixed measure: one may hold many times what another "
+                + "does. Look for marks inside the cap, or measure it with water. The label gives "
+                + "the rate under \"Directions for use\".")
+        .need(of.isEmpty() ? "label_rate" : "strength")
         .build();
   }
 

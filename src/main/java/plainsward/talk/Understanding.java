@@ -25,15 +25,12 @@ final class Understanding {
   private final Memory memory;
   private final Pending pending;
   private final UnitSystem system;
-  private final boolean onlyNumbers;
 
   Understanding(Facts turn, Memory memory, Pending pending, UnitSystem system) {
     this.turn = turn;
     this.memory = memory;
     this.pending = pending;
     this.system = system;
-    this.onlyNumbers =
-        turn.all().stream().noneMatch(f -> f.value().isPresent() && !f.name().equals("number"));
   }
 
   /** The turn's facts with their loose ends tied up. */
@@ -161,7 +158,9 @@ final class Understanding {
     }
     boolean rateWanted = pending.needs("label_rate") || pending.needs("strength");
     if (rateWanted && !turn.has("label_rate") && !turn.has("strength")) {
-      return perThousand(fact, fact.amount().unit());
+      return pending.needs("label_rate")
+          ? perThousand(fact, fact.amount().unit())
+          : perGallon(fact);
     }
     if (turn.asks("cost") && (turn.has("container") || memory.has("container"))) {
       return perThousand(fact, fact.amount().unit());
@@ -170,6 +169,15 @@ final class Understanding {
       return fact.as("container");
     }
     return fact;
+  }
+
+  private Fact perGallon(Fact fact) {
+    Unit unit = fact.amount().unit().per(gallon());
+    return fact.as("strength")
+        .with(
+            new Quantity(fact.amount().value(), unit),
+            fact.high().map(h -> new Quantity(h.value(), unit)))
+        .doubting(List.of("unit", "per"));
   }
 
   private Fact perThousand(Fact fact, Unit unit) {
@@ -198,7 +206,9 @@ final class Understanding {
     if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
       return area(fact);
     }
-    if (onlyNumbers && (turn.says("correction") || turn.says("follow-up"))) {
+    boolean alone =
+        turn.all().stream().noneMatch(f -> f.value().isPresent() && !f.name().equals("number"));
+    if (alone && (turn.says("correction") || turn.says("follow-up"))) {
       return corrected(fact).orElse(fact);
     }
     return fact;

@@ -185,21 +185,6 @@ public final class CalibrateTopic implements Topic {
     return sheet.answer("Go " + shown + ".");
   }
 
-  /** What a full tank takes of the product at the output just measured. */
-  private static String fullTank(Request request, Sheet sheet, Quantity area) {
-    Optional<LabelRate> rate = LabelRate.of(request).filter(LabelRate::isPerArea);
-    if (rate.isEmpty()) {
-      return "";
-    }
-    Step product =
-        plainsward.dosing.Working.of("product_per_fill", rate.get().low())
-            .times(area)
-            .as(rate.get().low().unit().above());
-    String shown = sheet.steps(List.of(product)).figure("product_per_fill", product.result());
-    MixWords.cautions(request, sheet, rate);
-    return " It takes " + shown + " of product.";
-  }
-
   private static Reply told(Request request, Sheet sheet, Step rate) {
     String shown = sheet.steps(List.of(rate)).figure("spray_rate", rate.result());
     StringBuilder line = new StringBuilder("You lay down " + shown + ".");
@@ -213,7 +198,7 @@ public final class CalibrateTopic implements Topic {
           .append(sheet.figure("area_per_fill", full.area()))
           .append('.');
       sheet.figure("area_covered", full.area());
-      line.append(fullTank(request, sheet, full.area()));
+      line.append(FullTank.product(request, sheet, full.area()));
     }
     sheet.say("Measure again when tip, pressure, pace or walker changes.");
     sheet.suggest("How much goes in my tank at that output?");

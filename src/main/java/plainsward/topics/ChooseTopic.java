@@ -132,7 +132,13 @@ public final class ChooseTopic implements Topic {
     sheet.suggest("How much for my lawn? Tell me the label's rate and the area.");
     String first =
         note.map(Note::answer).orElse("For " + weed.text("name") + ": " + products(weed) + ".");
-    return sheet.answer(first + threeWay(request, weed));
+    return sheet.answer(taken(request, weed) + first + threeWay(request, weed));
+  }
+
+  /** A weed known by its looks alone is named before anything is said of it. */
+  private static String taken(Request request, Row weed) {
+    boolean byLooks = request.get("weed").map(k -> k.leavesOpen("likely")).orElse(false);
+    return byLooks ? "Taking it to be " + weed.text("name") + ". " : "";
   }
 
   private static boolean isAbout(Note note, Row weed) {

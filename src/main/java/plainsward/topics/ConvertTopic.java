@@ -28,6 +28,9 @@ public final class ConvertTopic implements Topic {
     Sheet sheet = new Sheet(request, "convert");
     List<Unit> wanted = request.turnWanted();
     List<Fact> amounts = amounts(request);
+    if (wanted.isEmpty() && amounts.size() == 2 && areKindsOfOunce(amounts)) {
+      return new NoteTopic("words").reply(request);
+    }
     if (wanted.isEmpty() && amounts.size() == 2 && alike(amounts)) {
       return compared(sheet, amounts.get(0).amount(), amounts.get(1).amount());
     }
@@ -55,6 +58,12 @@ public final class ConvertTopic implements Topic {
     return request.turn().all().stream()
         .filter(f -> f.value().isPresent() && !NO_AMOUNT.contains(f.name()))
         .toList();
+  }
+
+  /** "Is a fluid ounce the same as an ounce": kinds are asked about, not amounts. */
+  private static boolean areKindsOfOunce(List<Fact> two) {
+    return two.stream().filter(f -> f.leavesOpen("ounce")).count() == 1
+        && two.get(0).amount().isSameAmount(two.get(1).amount());
   }
 
   private static boolean alike(List<Fact> two) {

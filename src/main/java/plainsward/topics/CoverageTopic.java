@@ -28,7 +28,11 @@ public final class CoverageTopic implements Topic {
     Optional<Quantity> spray = spray(request);
     if (spray.isPresent()) {
       Coverage coverage = Coverage.ofSpray(spray.get(), Sprayer.rate(request, sheet));
-      return told(request, sheet, coverage, Shown.of(spray.get()) + " of spray");
+      Reply reply = told(request, sheet, coverage, Shown.of(spray.get()) + " of spray");
+      boolean asked = request.turn().asks("mix") && request.amount("tank").equals(spray);
+      return asked
+          ? sheet.answer(reply.headline() + FullTank.product(request, sheet, coverage.area()))
+          : reply;
     }
     return sheet.ask(Asking.question("container"), "container");
   }

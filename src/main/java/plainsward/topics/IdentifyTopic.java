@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.handbook.Note;
+import plainsward.reading.Token;
 import plainsward.reply.Reply;
 import plainsward.trade.Row;
 
@@ -32,14 +33,22 @@ public final class IdentifyTopic implements Topic {
       return apart(request, sheet, named);
     }
     List<WeedBook.Match> matches = WeedBook.shipped().matches(request.turn().tokens());
-    boolean enough =
-        !matches.isEmpty()
-            && matches.get(0).score() >= LEAST
-            && (matches.get(0).traits().size() > 1 || matches.get(0).score() >= CLEAR);
-    if (!enough) {
+    if (matches.isEmpty() || !isEnough(matches.get(0))) {
       return unclear(request, sheet, named);
     }
     return likely(request, sheet, matches);
+  }
+
+  /** The weed that the words fit best, by its id; nothing where they fit none well. */
+  public static Optional<String> likeliest(List<Token> words) {
+    return WeedBook.shipped().matches(words).stream()
+        .findFirst()
+        .filter(IdentifyTopic::isEnough)
+        .map(m -> m.weed().text("id"));
+  }
+
+  private static boolean isEnough(WeedBook.Match match) {
+    return match.score() >= LEAST && (match.traits().size() > 1 || match.score() >= CLEAR);
   }
 
   private static Reply unclear(Request request, Sheet sheet, List<Row> named) {

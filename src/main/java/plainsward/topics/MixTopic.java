@@ -5,6 +5,7 @@ import java.util.Set;
 import plainsward.dosing.TankJob;
 import plainsward.dosing.TankMix;
 import plainsward.reply.Reply;
+import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
@@ -15,6 +16,7 @@ import plainsward.units.Units;
 public final class MixTopic implements Topic {
   private static final Set<String> LOTS = Set.of("lot", "lots", "property", "plot");
   private static final long MOST_FILLS = 300;
+  private static final Quantity MOST_BY_SPOON = Quantity.of(16, Units.FL_OZ);
 
   @Override
   public String code() {
@@ -202,6 +204,18 @@ public final class MixTopic implements Topic {
                     .product());
   }
 
+  /** Spoons are worth asking about only for what spoons can measure. */
+  private static String next(Request request, TankMix mix) {
+    boolean spoonful =
+        mix.product()
+            .filter(p -> p.dimension().equals(Dimension.VOLUME))
+            .map(p -> p.compareTo(MOST_BY_SPOON) <= 0)
+            .orElse(false);
+    return spoonful && request.turnWanted().isEmpty()
+        ? "What does each load look like in tablespoons?"
+        : "How long do people and pets keep off?";
+  }
+
   private static Reply worked(
       Request request, Sheet sheet, TankJob job, Optional<LabelRate> rate, boolean fillsAsked) {
     TankMix mix = TankMix.of(job);
@@ -215,7 +229,7 @@ public final class MixTopic implements Topic {
     MixWords.cautions(request, sheet, rate);
     lot(request, sheet);
     if (fillsAsked || mix.fills().isPresent()) {
-      sheet.suggest("What does each load look like in tablespoons?");
+      sheet.suggest(next(request, mix));
     } else {
       sheet.suggest("How much goes in each tank? Tell me its size.");
     }

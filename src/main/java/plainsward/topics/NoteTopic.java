@@ -11,6 +11,11 @@ import plainsward.reply.ReplyBuilder;
 public final class NoteTopic implements Topic {
   private static final double ANOTHER_KIND = 0.75;
   private static final double NEAR = 0.45;
+  private static final int FRAGMENT = 6;
+
+  /** The topics whose answer depends on the weed. */
+  private static final Set<String> BY_WEED = Set.of("timing", "progress");
+
   private final String code;
 
   /** The topic of a code whose notes are told. */
@@ -25,7 +30,20 @@ public final class NoteTopic implements Topic {
 
   @Override
   public Reply reply(Request request) {
-    return reply(request, request.turn().text());
+    String weed = BY_WEED.contains(code) ? weedBefore(request) : "";
+    return reply(request, request.turn().text() + weed);
+  }
+
+  /** A short question speaks of the weed that was spoken of before. */
+  private static String weedBefore(Request request) {
+    boolean fragment = request.turn().tokens().size() <= FRAGMENT && !request.turn().has("weed");
+    return fragment
+        ? request
+            .get("weed")
+            .flatMap(k -> WeedBook.shipped().weed(k.fact().word().orElse("")))
+            .map(row -> " " + row.text("name"))
+            .orElse("")
+        : "";
   }
 
   /** The reply to a part of the message. */
@@ -63,9 +81,6 @@ public final class NoteTopic implements Topic {
 
   private static Reply told(Note note, Sheet sheet) {
     Notes.tell(note, sheet);
-    if (note.id().equals(DaySketch.HOURS_NOTE)) {
-      sheet.sketch(DaySketch.hours(false));
-    }
     Reply reply = sheet.answer(note.answer());
     return note.topics().get(0).equals("other")
         ? ReplyBuilder.from(reply).kind(Kind.UNSURE).build()

@@ -9,7 +9,6 @@ import plainsward.reply.Kind;
 import plainsward.reply.NoteLink;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
-import plainsward.reply.Sketches;
 import plainsward.safety.Cautions;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
@@ -21,12 +20,10 @@ import plainsward.units.Units;
 /** A reply in the making: it fits figures to the measure wanted and notes what was used. */
 final class Sheet {
   private final Request request;
-  private final String topic;
   private final ReplyBuilder reply;
 
   Sheet(Request request, String topic) {
     this.request = request;
-    this.topic = topic;
     this.reply = new ReplyBuilder(Kind.ANSWER).topic(topic);
   }
 
@@ -150,17 +147,8 @@ final class Sheet {
     return this;
   }
 
-  /** What there is to be drawn. */
-  Sheet sketch(Sketches sketches) {
-    reply.sketch(sketches);
-    return this;
-  }
-
-  /** The answer, with a next step. */
+  /** The answer. */
   Reply answer(String headline) {
-    if (!reply.suggests()) {
-      NextSteps.after(topic).ifPresent(reply::suggest);
-    }
     return reply.headline(headline).understood(Known.understood(request.used())).build();
   }
 

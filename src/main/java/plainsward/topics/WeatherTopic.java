@@ -40,9 +40,7 @@ public final class WeatherTopic implements Topic {
     }
     sheet.word("verdict", verdict.word());
     verdict.reasons().forEach(sheet::say);
-    if (!verdict.isGo()) {
-      sheet.sketch(DaySketch.hours(isHot(request)));
-    }
+    sheet.suggest("What would be the best hour?");
     return sheet.answer(verdict.headline());
   }
 
@@ -51,9 +49,6 @@ public final class WeatherTopic implements Topic {
     Optional<Note> note = Notes.best(request.turn().text(), java.util.Set.of("weather"), 0.3);
     if (note.isPresent()) {
       Notes.tell(note.get(), sheet);
-      if (note.get().id().equals(DaySketch.HOURS_NOTE)) {
-        sheet.sketch(DaySketch.hours(isHot(request)));
-      }
       return sheet.answer(note.get().answer());
     }
     sheet.say(
@@ -142,11 +137,6 @@ public final class WeatherTopic implements Topic {
     } else {
       verdict.go("At " + said + " it is neither too hot nor too cold.");
     }
-  }
-
-  private static boolean isHot(Request request) {
-    return request.says("hot")
-        || request.amount("temperature").filter(air -> air.compareTo(WARM) > 0).isPresent();
   }
 
   /** Delta T: how fast drops dry, from temperature and humidity (Stull 2011). */

@@ -1,0 +1,78 @@
+package plainsward.talk;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.dosing.NotDosable;
+import plainsward.reading.Ask;
+import plainsward.reply.Reply;
+import plainsward.reply.ReplyBuilder;
+import plainsward.topics.NoteTopic;
+import plainsward.topics.Request;
+import plainsward.topics.Topic;
+import plainsward.topics.Topics;
+import plainsward.units.DimensionMismatch;
+
+/** The answers of several topics to one request, put together as one reply. */
+final class Answers {
+  private static final int MOST_CLAUSES = 2;
+
+  private Answers() {}
+
+  /** The reply of these topics, the first the main one; nothing where none of them is known. */
+  static Optional<Reply> of(List<String> topics, Request request) {
+    List<Reply> replies = new ArrayList<>();
+    for (String code : topics) {
+      Optional<Topic> topic = Topics.of(code);
+      topic.ifPresent(t -> replies.addAll(all(t, request)));
+    }
+    return replies.isEmpty() ? Optional.empty() : Optional.of(joined(replies));
+  }
+
+  /** One reply, or one for each part of the message that asks about the topic in other words. */
+  private static List<Reply> all(Topic topic, Request request) {
+    List<String> clauses =
+        request.asks().stream()
+            .filter(a -> a.topic().equals(topic.code()))
+            .map(Ask::clause)
+            .distinct()
+            .limit(MOST_CLAUSES)
+            .toList();
+    if (topic instanceof NoteTopic notes) {
+      return clauses.size() > 1
+          ? clauses.stream().map(c -> notes.reply(request, c)).distinct().toList()
+          : List.of(notes.reply(request));
+    }
+    return List.of(safely(topic, request));
+  }
+
+  private static Reply safely(Topic topic, Request request) {
+    try {
+      return topic.reply(request);
+    } catch (NotDosable senseless) {
+      return Replies.senseless(topic.code(), senseless, request);
+    } catch (DimensionMismatch mixedUp) {
+      return Replies.mixedUp(topic.code(), request);
+    }
+  }
+
+  /** The first reply whole; of the others their first sentences, where they say something new. */
+  private static Reply joined(List<Reply> replies) {
+    ReplyBuilder all = ReplyBuilder.from(replies.get(0));
+    Set<String> told = new HashSet<>(Set.of(replies.get(0).headline()));
+    for (Reply more : replies.subList(1, replies.size())) {
+      more.topics().forEach(all::topic);
+      if (told.add(more.headline())) {
+        all.say(more.headline());
+      }
+      more.figures().forEach(all::figure);
+      more.working().forEach(all::work);
+      more.assumed().forEach(all::assumed);
+      more.cautions().forEach(all::caution);
+      more.notes().forEach(all::note);
+    }
+    return all.build();
+  }
+}
