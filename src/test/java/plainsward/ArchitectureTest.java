@@ -57,6 +57,10 @@ class ArchitectureTest {
           .definedBy("plainsward.talk..")
           .layer("terminal")
           .definedBy("plainsward.terminal..")
+          .layer("packing")
+          .definedBy("plainsward.packing..")
+          .whereLayer("packing")
+          .mayNotBeAccessedByAnyLayer()
           .whereLayer("terminal")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("talk")
@@ -66,7 +70,7 @@ class ArchitectureTest {
           .whereLayer("safety")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("reading")
-          .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal")
+          .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal", "packing")
           .whereLayer("records")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("handbook")
@@ -74,12 +78,15 @@ class ArchitectureTest {
           .whereLayer("dosing")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("trade")
-          .mayOnlyBeAccessedByLayers("records", "reading", "safety", "topics", "talk", "terminal")
+          .mayOnlyBeAccessedByLayers(
+              "records", "reading", "safety", "topics", "talk", "terminal", "packing")
           .whereLayer("reply")
           .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal");
 
   @ArchTest
   static final ArchRule onlyTheHandbookKnowsLucene = only("org.apache.lucene..", "handbook");
+
+  @ArchTest static final ArchRule onlyTheBuildStepsKnowAsm = only("org.objectweb.asm..", "packing");
 
   @ArchTest static final ArchRule onlyTheTerminalKnowsJline = only("org.jline..", "terminal");
 

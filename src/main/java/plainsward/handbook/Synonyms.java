@@ -2,6 +2,7 @@ package plainsward.handbook;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,7 +21,7 @@ final class Synonyms {
   private final Map<String, Set<String>> others = new LinkedHashMap<>();
   private final Set<String> light = new LinkedHashSet<>();
   private final Set<String> words = new LinkedHashSet<>();
-  private int longest = 1;
+  private final Map<String, Integer> longest = new HashMap<>();
 
   /**
    * A phrase of the table that stands in a question.
@@ -34,11 +35,14 @@ final class Synonyms {
   void add(Collection<String> said, Collection<String> meant) {
     for (String phrase : said) {
       List<String> of = Words.of(phrase);
+      if (of.isEmpty()) {
+        continue;
+      }
       Set<String> alternatives = others.computeIfAbsent(key(of), k -> new LinkedHashSet<>());
       meant.stream().map(m -> String.join(" ", Words.of(m))).forEach(alternatives::add);
       alternatives.remove(String.join(" ", of));
       words.addAll(of);
-      longest = Math.max(longest, of.size());
+      longest.merge(singular(of.get(0)), of.size(), Math::max);
     }
   }
 
@@ -64,7 +68,8 @@ final class Synonyms {
 
   /** The longest phrase of the table that begins at a word. */
   Optional<Match> at(List<String> question, int from) {
-    for (int n = Math.min(longest, question.size() - from); n > 0; n--) {
+    int most = longest.getOrDefault(singular(question.get(from)), 0);
+    for (int n = Math.min(most, question.size() - from); n > 0; n--) {
       Set<String> found = others.get(key(question.subList(from, from + n)));
       if (found != null) {
         return Optional.of(new Match(n, found.stream().map(f -> List.of(f.split(" "))).toList()));
@@ -117,6 +122,6 @@ final class Synonyms {
     List<String> said = List.of(key.split(" "));
     others.put(key, new LinkedHashSet<>(means));
     words.addAll(said);
-    longest = Math.max(longest, said.size());
+    longest.merge(said.get(0), said.size(), Math::max);
   }
 }

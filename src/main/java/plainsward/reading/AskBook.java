@@ -16,6 +16,8 @@ final class AskBook {
 
   private record Cue(String topic, String want, int weight) {}
 
+  private record Wish(String topic, String want, String clause) {}
+
   private final PhraseBook<Cue> asks = new PhraseBook<>();
   private final PhraseBook<String> signs = new PhraseBook<>();
 
@@ -40,15 +42,14 @@ final class AskBook {
 
   /** What is asked, loudest first; of one topic the loudest phrase with a wanted figure counts. */
   List<Ask> asks(String text, List<Token> tokens) {
-    Map<String, Ask> loudest = new HashMap<>();
+    Map<Wish, Ask> loudest = new HashMap<>();
+    Clauses clauses = new Clauses(text, tokens);
     for (PhraseBook.Found<Cue> found : asks.find(tokens)) {
       Cue cue = found.meaning();
-      String clause = Clauses.around(text, tokens, found.from());
+      String clause = clauses.around(found.from());
       Ask ask = new Ask(cue.topic, cue.want, cue.weight, found.from(), clause);
       loudest.merge(
-          cue.topic + "/" + cue.want + "/" + clause,
-          ask,
-          (a, b) -> a.weight() >= b.weight() ? a : b);
+          new Wish(cue.topic, cue.want, clause), ask, (a, b) -> a.weight() >= b.weight() ? a : b);
     }
     List<Ask> sorted = new ArrayList<>(loudest.values());
     sorted.sort(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -14,6 +15,12 @@ import plainsward.units.Units;
 
 /** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
 final class Assembler {
+  private static final Pattern THOUSANDS = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
+  private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
+  private static final Set<String> LENGTHS =
+      Set.of("length", "distance", "swath", "side", "height", "rainfall");
+  private static final Set<String> CALIBRATING =
+      Set.of("nozzle_flow", "walk_speed", "walk_time", "shape");
   private static final Map<String, String> FORMS =
       Map.of(
           "triangle",
@@ -65,8 +72,7 @@ final class Assembler {
   private void options(List<Fact> all) {
     for (int i = all.size() - 1; i > 0; i--) {
       Fact last = all.get(i);
-      boolean thousands =
-          last.name().equals("area") && last.said().matches("(?i)[0-9. ]+ ?(k|thousand).*");
+      boolean thousands = last.name().equals("area") && THOUSANDS.matcher(last.said()).matches();
       if (!thousands || last.value().isEmpty()) {
         continue;
       }
@@ -130,8 +136,7 @@ final class Assembler {
 
   /** "round bed 28 ft across" alone is no piece to leave out, unless earlier words gave a lawn. */
   private static void onlyPieceIsLawn(List<Fact> all) {
-    boolean other =
-        all.stream().anyMatch(f -> Set.of("area", "shape", "test_area").contains(f.name()));
+    boolean other = all.stream().anyMatch(f -> GROUND.contains(f.name()));
     for (int i = 0; i < all.size(); i++) {
       Fact fact = all.get(i);
       if (fact.name().equals("minus_shape") && !other) {
@@ -245,7 +250,7 @@ final class Assembler {
   }
 
   private static boolean isLength(Fact fact) {
-    return Set.of("length", "distance", "swath", "side", "height", "rainfall").contains(fact.name())
+    return LENGTHS.contains(fact.name())
         && fact.value().isPresent()
         && fact.amount().dimension().equals(Dimension.LENGTH);
   }
@@ -267,12 +272,14 @@ final class Assembler {
   /** "55 feet long 38 feet wide" is a rectangle, whatever else it is for. */
   private void longAndWide(List<Fact> all) {
     List<Fact> lengths = all.stream().filter(Assembler::isLength).toList();
+    if (lengths.size() != 2) {
+      return;
+    }
     boolean words =
         passage.tokens().stream().anyMatch(t -> t.is("long"))
             && passage.tokens().stream().anyMatch(t -> t.is("wide"));
-    boolean calibrating =
-        all.stream().anyMatch(f -> f.name().matches("nozzle_flow|walk_speed|walk_time|shape"));
-    if (!words || calibrating || lengths.size() != 2) {
+    boolean calibrating = all.stream().anyMatch(f -> CALIBRATING.contains(f.name()));
+    if (!words || calibrating) {
       return;
     }
     all.removeAll(lengths);

@@ -11,23 +11,36 @@ final class Clauses {
           "could", "may", "and");
   private static final int SHORTEST = 4;
 
-  private Clauses() {}
+  private final String text;
+  private final List<Token> tokens;
+  private int from;
+  private int to;
+  private String part = "";
 
-  /** The part around a token, as it stands in the text. */
-  static String around(String text, List<Token> tokens, int at) {
-    int from = at;
-    while (from > 0 && !edge(tokens, from)) {
+  Clauses(String text, List<Token> tokens) {
+    this.text = text;
+    this.tokens = tokens;
+  }
+
+  /** The part around a token, as it stands in the text; the last one is kept in mind. */
+  String around(int at) {
+    if (at >= from && at < to) {
+      return part;
+    }
+    from = at;
+    while (from > 0 && !edge(from)) {
       from--;
     }
-    int to = at + 1;
-    while (to < tokens.size() && !edge(tokens, to)) {
+    to = at + 1;
+    while (to < tokens.size() && !edge(to)) {
       to++;
     }
-    return text.substring(tokens.get(from).start(), tokens.get(to - 1).end());
+    part = text.substring(tokens.get(from).start(), tokens.get(to - 1).end());
+    return part;
   }
 
   /** Whether a part begins at this token. */
-  private static boolean edge(List<Token> tokens, int i) {
+  private boolean edge(int i) {
     Token before = tokens.get(i - 1);
     boolean listed =
         before.isNumber() && tokens.get(i).is(")")

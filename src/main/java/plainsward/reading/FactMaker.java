@@ -18,6 +18,9 @@ final class FactMaker {
   private static final Ratio HUNDRED = Ratio.of(100);
   private static final Ratio FEW = Ratio.of(20);
 
+  /** More numbers than anybody lists before one unit. */
+  private static final int MOST_LISTED = 40;
+
   /** Words before a number that is a name and counts nothing. */
   private static final Set<String> NUMBERED =
       Set.of(
@@ -280,7 +283,7 @@ final class FactMaker {
   private Optional<Measured> follower(List<Mention> mentions, int i) {
     int k = i + 1;
     int end = mentions.get(i).to();
-    while (k < mentions.size()) {
+    while (k < mentions.size() && k <= i + MOST_LISTED) {
       Mention next = mentions.get(k);
       if (!joined(end, next.from())) {
         return Optional.empty();

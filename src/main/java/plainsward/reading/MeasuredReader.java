@@ -16,15 +16,21 @@ final class MeasuredReader {
   private final List<Token> tokens;
   private final NumeralReader numerals;
   private final UnitReader units;
+  private final Once<Measured> read;
 
   MeasuredReader(List<Token> tokens, NumeralReader numerals, UnitReader units) {
     this.tokens = tokens;
     this.numerals = numerals;
     this.units = units;
+    this.read = new Once<>(tokens.size(), this::found);
   }
 
   /** The measured amount that begins here; a lone unit is one, marked as implied. */
   Optional<Measured> at(int i) {
+    return read.at(i);
+  }
+
+  private Optional<Measured> found(int i) {
     Optional<Numeral> numeral = numerals.at(i);
     if (numeral.isPresent()) {
       Optional<Measured> said = withUnit(i, numeral.get());

@@ -15,14 +15,16 @@ final class NumeralReader {
   private static final Set<String> ARTICLES = Set.of("a", "an");
 
   private final List<Token> tokens;
+  private final Once<Numeral> read;
 
   NumeralReader(List<Token> tokens) {
     this.tokens = tokens;
+    this.read = new Once<>(tokens.size(), i -> between(i).or(() -> simple(i).map(this::withRange)));
   }
 
   /** The number or range that begins at this token. */
   Optional<Numeral> at(int i) {
-    return between(i).or(() -> simple(i).map(this::withRange));
+    return read.at(i);
   }
 
   private boolean is(int i, String word) {

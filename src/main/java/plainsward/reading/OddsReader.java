@@ -9,6 +9,10 @@ import plainsward.units.Ratio;
 
 /** Reads the rest: N-P-K, prices, mixing ratios, waits in days, "twice a year", "half a tank". */
 final class OddsReader {
+  private static final Set<String> CLOCK = Set.of("am", "pm", "oclock");
+  private static final Set<String> PER = Set.of("a", "per", "each", "every", "this", "/");
+  private static final Set<String> OF_THE = Set.of("a", "the", "of", "my", "-");
+  private static final Set<String> WHOSE = Set.of("of", "my", "the");
   private static final Map<String, String> CURRENCY_SIGNS =
       Map.of("$", "USD", "\u00a3", "GBP", "\u20ac", "EUR");
   private static final Map<String, String> CURRENCY_WORDS =
@@ -154,9 +158,7 @@ final class OddsReader {
     Ratio large = small.equals(a) ? b.low() : a;
     boolean hundred = large.equals(Ratio.of(100)) && how.equals("in");
     boolean one = small.equals(Ratio.ONE) || hundred;
-    boolean time =
-        Set.of("am", "pm", "oclock").contains(word(b.to()))
-            || word(i + 1).equals(":") && b.to() - i > 3;
+    boolean time = CLOCK.contains(word(b.to())) || word(i + 1).equals(":") && b.to() - i > 3;
     boolean unit = units.at(b.to(), true).isPresent();
     if (!one || large.compareTo(Ratio.of(2)) < 0 || time || unit) {
       return Optional.empty();
@@ -192,7 +194,7 @@ final class OddsReader {
   }
 
   private boolean isSeason(int i) {
-    boolean per = Set.of("a", "per", "each", "every", "this", "/").contains(word(i));
+    boolean per = PER.contains(word(i));
     return per && SEASONS.contains(word(i + 1));
   }
 
@@ -238,14 +240,14 @@ final class OddsReader {
         .flatMap(
             n -> {
               int at = n.to();
-              while (Set.of("a", "the", "of", "my", "-").contains(word(at))) {
+              while (OF_THE.contains(word(at))) {
                 at++;
               }
               boolean sized = word(at).equals("full") && units.at(at + 1, true).isPresent();
               if (TANKS.contains(word(at)) && !sized) {
                 return Optional.of(new Mention.TankPart(i, at + 1, n.low(), "tank_part"));
               }
-              return LAWNS.contains(word(at)) && word(at - 1).matches("of|my|the")
+              return LAWNS.contains(word(at)) && WHOSE.contains(word(at - 1))
                   ? Optional.of(new Mention.TankPart(i, at + 1, n.low(), "lawn_part"))
                   : Optional.empty();
             });

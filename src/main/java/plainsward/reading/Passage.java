@@ -13,7 +13,7 @@ final class Passage {
   private final String text;
   private final List<Token> tokens;
   private final UnitSystem system;
-  private final List<PhraseBook.Found<RoleBook.Cue>> cues;
+  private final Cues cues;
 
   Passage(String text, List<Token> tokens, UnitSystem system) {
     this.text = text;
@@ -49,7 +49,7 @@ final class Passage {
 
   /** The weight of each role for a quantity of a kind at a place. */
   Map<String, Integer> weights(String of, int from, int to) {
-    return RoleBook.weights(cues, tokens, of, from, to);
+    return cues.weights(of, from, to);
   }
 
   /** The role that the cues speak for most, or {@code usual} where none does. */

@@ -1,8 +1,6 @@
 package plainsward.reading;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
 
@@ -25,6 +23,7 @@ final class RoleBook {
   record Cue(String role, String of, boolean after, int weight, int within) {}
 
   private final PhraseBook<Cue> book = new PhraseBook<>();
+  private int widest;
 
   private RoleBook() {
     for (Row row : Rows.of("roles")) {
@@ -32,6 +31,7 @@ final class RoleBook {
       String of = row.text("of");
       int weight = row.number("weight").orElseThrow().intValue();
       int within = row.number("within").orElseThrow().intValue();
+      widest = Math.max(widest, within);
       row.texts("after").forEach(p -> book.add(p, new Cue(role, of, true, weight, within)));
       row.texts("before").forEach(p -> book.add(p, new Cue(role, of, false, weight, within)));
     }
@@ -41,40 +41,8 @@ final class RoleBook {
     return SHIPPED;
   }
 
-  List<PhraseBook.Found<Cue>> cues(List<Token> tokens) {
-    return book.find(tokens);
-  }
-
-  /** The weight of each role for a quantity of a kind at a place. */
-  static Map<String, Integer> weights(
-      List<PhraseBook.Found<Cue>> cues, List<Token> tokens, String of, int from, int to) {
-    Map<String, Integer> weights = new HashMap<>();
-    for (PhraseBook.Found<Cue> cue : cues) {
-      Cue said = cue.meaning();
-      if (!said.of().equals(of)) {
-        continue;
-      }
-      int gap = said.after() ? cue.from() - to : from - cue.to();
-      boolean near =
-          gap >= 0
-              && gap <= said.within()
-              && (said.after()
-                  ? unbroken(tokens, to, cue.from())
-                  : unbroken(tokens, cue.to(), from));
-      if (near) {
-        int length = Math.min(cue.to() - cue.from(), 4);
-        weights.merge(said.role(), said.weight() * 10 + length - 2 * gap, Math::max);
-      }
-    }
-    return weights;
-  }
-
-  private static boolean unbroken(List<Token> tokens, int from, int to) {
-    for (int i = from; i < to; i++) {
-      if (tokens.get(i).endsSentence() || tokens.get(i).is(",")) {
-        return false;
-      }
-    }
-    return true;
+  /** The cues that stand in a text. */
+  Cues cues(List<Token> tokens) {
+    return new Cues(tokens, book.find(tokens), widest);
   }
 }

@@ -12,6 +12,12 @@ import plainsward.units.UnitSystem;
  * Finds unit words, longest spelling first, and refuses the letters that only sometimes are one.
  */
 final class UnitReader {
+  private static final Set<String> OTHER =
+      Set.of(
+          "mile", "miles", "inch", "inches", "cm", "km", "in", "rods", "yds", "yd", "yard",
+          "yards");
+  private static final Set<String> ABOVE_SLASH = Set.of("l", "g", "pt");
+
   /** Words that are units only right after a number. */
   private static final Set<String> ONLY_AFTER_NUMBER =
       Set.of(
@@ -95,18 +101,14 @@ final class UnitReader {
 
   /** "square" before another measure ("square miles") is no measure of its own. */
   private boolean isOtherMeasure(int i) {
-    return i < tokens.size()
-        && Set.of(
-                "mile", "miles", "inch", "inches", "cm", "km", "in", "rods", "yds", "yd", "yard",
-                "yards")
-            .contains(tokens.get(i).norm());
+    return i < tokens.size() && OTHER.contains(tokens.get(i).norm());
   }
 
   /** "L/ha" names a unit without a number. */
   private boolean isAboveSlash(int i) {
     return i + 1 < tokens.size()
         && tokens.get(i + 1).is("/")
-        && Set.of("l", "g", "pt").contains(tokens.get(i).norm());
+        && ABOVE_SLASH.contains(tokens.get(i).norm());
   }
 
   private boolean isInches(int i) {

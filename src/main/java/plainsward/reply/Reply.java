@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param cautions the cautions that matter, first things first
  * @param notes the handbook notes that it rests on
  * @param suggest next questions worth asking
+ * @param sketches what there is to be drawn
+ * @param isBrief whether it is to be told in short
  */
 public record Reply(
     Kind kind,
@@ -31,7 +33,9 @@ public record Reply(
     List<Understood> understood,
     List<Caution> cautions,
     List<NoteLink> notes,
-    List<String> suggest) {
+    List<String> suggest,
+    Sketches sketches,
+    boolean isBrief) {
 
   /** Copies the lists, so that a reply never changes. */
   public Reply {

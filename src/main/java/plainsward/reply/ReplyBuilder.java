@@ -22,6 +22,8 @@ public final class ReplyBuilder {
   private final Map<String, Caution> cautions = new LinkedHashMap<>();
   private final Map<String, NoteLink> notes = new LinkedHashMap<>();
   private final Set<String> suggest = new LinkedHashSet<>();
+  private Sketches sketches = Sketches.NONE;
+  private boolean isBrief;
 
   /** Starts a reply of a kind. */
   public ReplyBuilder(Kind kind) {
@@ -42,6 +44,8 @@ public final class ReplyBuilder {
     reply.cautions().forEach(made::caution);
     reply.notes().forEach(made::note);
     made.suggest.addAll(reply.suggest());
+    made.sketches = reply.sketches();
+    made.isBrief = reply.isBrief();
     return made;
   }
 
@@ -124,6 +128,23 @@ public final class ReplyBuilder {
     return this;
   }
 
+  /** Whether a next question was added. */
+  public boolean suggests() {
+    return !suggest.isEmpty();
+  }
+
+  /** Adds what there is to be drawn. */
+  public ReplyBuilder sketch(Sketches more) {
+    sketches = sketches.and(more);
+    return this;
+  }
+
+  /** Tells it in short. */
+  public ReplyBuilder brief() {
+    isBrief = true;
+    return this;
+  }
+
   /** The reply. */
   public Reply build() {
     return new Reply(
@@ -138,6 +159,8 @@ public final class ReplyBuilder {
         understood,
         List.copyOf(cautions.values()),
         List.copyOf(notes.values()),
-        List.copyOf(suggest));
+        List.copyOf(suggest),
+        sketches,
+        isBrief);
   }
 }

@@ -72,6 +72,7 @@ final class Answers {
       more.assumed().forEach(all::assumed);
       more.cautions().forEach(all::caution);
       more.notes().forEach(all::note);
+      all.sketch(more.sketches());
     }
     return all.build();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -199,15 +200,7 @@ public final class Conversation {
     if (logged.isPresent()) {
       return logged.get();
     }
-    Facts heard =
-        new Facts(
-            facts.text(),
-            facts.tokens(),
-            tied,
-            facts.asks(),
-            facts.signs(),
-            facts.lawns(),
-            facts.labels());
+    Facts heard = facts.with(tied);
     Optional<Reply> limit =
         Limits.check(
             new Request(heard, known(heard), facts.asks(), setting.units(), setting.today()), most);
@@ -420,17 +413,15 @@ public final class Conversation {
       known.put(name, memory.all(name).stream().map(this::known).toList());
     }
     known.putAll(logged());
+    Map<String, Set<Known>> here = new LinkedHashMap<>();
     for (Fact fact : facts.all()) {
       if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
-        known.computeIfAbsent(fact.name(), k -> new ArrayList<>());
-        List<Known> all = new ArrayList<>(known.get(fact.name()));
-        Known here = new Known(fact, "question");
-        if (!all.contains(here)) {
-          all.add(here);
-        }
-        known.put(fact.name(), all);
+        here.computeIfAbsent(
+                fact.name(), k -> new LinkedHashSet<>(known.getOrDefault(k, List.of())))
+            .add(new Known(fact, "question"));
       }
     }
+    here.forEach((name, all) -> known.put(name, List.copyOf(all)));
     return known;
   }
 

@@ -25,12 +25,15 @@ final class Understanding {
   private final Memory memory;
   private final Pending pending;
   private final UnitSystem system;
+  private final boolean onlyNumbers;
 
   Understanding(Facts turn, Memory memory, Pending pending, UnitSystem system) {
     this.turn = turn;
     this.memory = memory;
     this.pending = pending;
     this.system = system;
+    this.onlyNumbers =
+        turn.all().stream().noneMatch(f -> f.value().isPresent() && !f.name().equals("number"));
   }
 
   /** The turn's facts with their loose ends tied up. */
@@ -206,9 +209,7 @@ final class Understanding {
     if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
       return area(fact);
     }
-    boolean alone =
-        turn.all().stream().noneMatch(f -> f.value().isPresent() && !f.name().equals("number"));
-    if (alone && (turn.says("correction") || turn.says("follow-up"))) {
+    if (onlyNumbers && (turn.says("correction") || turn.says("follow-up"))) {
       return corrected(fact).orElse(fact);
     }
     return fact;

@@ -11,25 +11,35 @@ import java.util.Arrays;
  * letters such as ² or °; where the system keeps the bytes of the command line they are read again.
  */
 final class Arguments {
-  private static final Path KEPT = Path.of("/proc/self/cmdline");
-
   private Arguments() {}
 
   /** The same words, with what was lost put back where that can be done. */
   static String[] asTyped(String[] args) {
-    boolean lost = Arrays.stream(args).anyMatch(Arguments::isLossy);
-    if (!lost || !Files.isReadable(KEPT)) {
-      return args;
+    for (String word : args) {
+      if (isLossy(word)) {
+        return again(args);
+      }
     }
+    return args;
+  }
+
+  private static String[] again(String[] args) {
+    Path kept = Path.of("/proc/self/cmdline");
     try {
-      return last(Files.readAllBytes(KEPT), args);
+      return Files.isReadable(kept) ? last(Files.readAllBytes(kept), args) : args;
     } catch (IOException notKept) {
       return args;
     }
   }
 
   private static boolean isLossy(String word) {
-    return word.chars().anyMatch(c -> c == 0xFFFD || Character.isSurrogate((char) c));
+    for (int i = 0; i < word.length(); i++) {
+      char c = word.charAt(i);
+      if (c == 0xFFFD || Character.isSurrogate(c)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** As many of the last words as there are arguments; each ends in a NUL. */

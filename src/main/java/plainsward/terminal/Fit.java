@@ -14,6 +14,7 @@ import plainsward.reply.Kind;
  */
 final class Fit {
   private static final int MOST_CAUTIONS = 4;
+  private static final int FEW_CAUTIONS = 2;
   private static final int FEW_STEPS = 4;
   private static final int LEAST_STEPS = 2;
   private static final int SHORT_BODY = 8;
@@ -38,7 +39,7 @@ final class Fit {
     Fit fit = new Fit(lay, hints);
     lines.forEach(line -> add(fit.shown, lay.apply(line)));
     if (kind != Kind.EMERGENCY) {
-      fit.fewCautions();
+      fit.fewCautions(MOST_CAUTIONS);
     }
     while (height(fit.shown) > fit.room(rows) && fit.shrunk(kind)) {
       continue;
@@ -62,11 +63,15 @@ final class Fit {
     return rest.isEmpty() ? rows : rows - 2;
   }
 
-  private void fewCautions() {
+  private boolean fewCautions(int most) {
     List<Laid> cautions = shown.getOrDefault(Line.Part.CAUTIONS, List.of());
-    if (cautions.size() > MOST_CAUTIONS + 1) {
-      keep(Line.Part.CAUTIONS, MOST_CAUTIONS + 1);
+    if (cautions.size() <= most + 1) {
+      return false;
     }
+    List<Laid> late = rest.getOrDefault(Line.Part.CAUTIONS, List.of());
+    keep(Line.Part.CAUTIONS, most + 1);
+    rest.get(Line.Part.CAUTIONS).addAll(late.stream().skip(1).toList());
+    return true;
   }
 
   /** Cuts the next thing that is missed least; false where nothing is left to cut. */
@@ -78,9 +83,11 @@ final class Fit {
         || fewSteps(FEW_STEPS)
         || shorterBody(SHORT_BODY)
         || fewSteps(LEAST_STEPS)
+        || later(Line.Part.DRAWING)
         || later(Line.Part.WORKING)
         || later(Line.Part.FIGURES)
         || later(Line.Part.NEXT)
+        || fewCautions(FEW_CAUTIONS)
         || shorterBody(0);
   }
 

@@ -7,8 +7,15 @@ package plainsward.terminal;
  * @param look how it is painted
  * @param text the words, already harmless
  * @param hang how many columns the lines that it wraps into are indented
+ * @param beside what is drawn at the right of the words, never painted; together they are no wider
+ *     than the screen
  */
-record Line(Part part, Look look, String text, int hang) {
+record Line(Part part, Look look, String text, int hang, String beside) {
+
+  /** A line with nothing drawn beside it. */
+  Line(Part part, Look look, String text, int hang) {
+    this(part, look, text, hang, "");
+  }
 
   /** The parts of a reply, in the order in which they stand on the screen. */
   enum Part {
@@ -18,6 +25,8 @@ record Line(Part part, Look look, String text, int hang) {
     LOADS,
     /** What else there is to say. */
     BODY,
+    /** What is drawn. */
+    DRAWING,
     /** Figures that no sentence has named. */
     FIGURES,
     /** How it was worked out. */
@@ -47,7 +56,9 @@ record Line(Part part, Look look, String text, int hang) {
     /** A caution. */
     CAUTION,
     /** Tells that something is kept back. */
-    HINT
+    HINT,
+    /** A row of a drawing, which is never broken. */
+    DRAWN
   }
 
   /** A line of this part, plain and not indented. */

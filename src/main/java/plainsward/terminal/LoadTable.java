@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import plainsward.reply.Figure;
 import plainsward.reply.Reply;
 import plainsward.units.Ratio;
@@ -28,33 +27,56 @@ final class LoadTable {
           "adjuvant_per_fill",
           "adjuvant_last_fill");
   private static final int GAP = 2;
+  private static final int TANK_GAP = 4;
 
   private final List<String[]> rows = new ArrayList<>();
 
   private LoadTable() {}
 
   /**
-   * The lines of the table; none where nothing is poured.
+   * The lines of the table, with each tank drawn beside it; none where nothing is poured.
    *
-   * @param gauge draws how full the tank is with a load
+   * @param pen draws, or tells in words
    */
-  static List<Line> of(Reply reply, Function<Loads.Load, String> gauge) {
+  static List<Line> of(Reply reply, Pen pen) {
     List<Line> lines = new ArrayList<>();
     List<Loads.Load> loads = Loads.of(reply);
     List<LoadTable> tables = loads.stream().map(LoadTable::rows).toList();
     int name = tables.stream().mapToInt(t -> t.widest(0)).max().orElse(0);
     int amount = tables.stream().mapToInt(t -> t.widest(1)).max().orElse(0);
-    boolean drawn = loads.stream().anyMatch(Loads.Load::isPart);
     for (int i = 0; i < loads.size(); i++) {
       Loads.Load load = loads.get(i);
-      String title = title(load, loads.size() == 1) + (drawn ? gauge.apply(load) : "");
-      lines.add(Line.title(Line.Part.LOADS, title));
-      for (String[] row : tables.get(i).rows) {
+      LoadTable table = tables.get(i);
+      List<Line> rows = new ArrayList<>();
+      rows.add(Line.title(Line.Part.LOADS, title(load, loads.size() == 1)));
+      for (String[] row : table.rows) {
         String text = padded(row[0], name + GAP) + padded(row[1], amount + GAP) + row[2];
-        lines.add(new Line(Line.Part.LOADS, Line.Look.PLAIN, "  " + text.stripTrailing(), 7));
+        rows.add(new Line(Line.Part.LOADS, Line.Look.PLAIN, "  " + text.stripTrailing(), 7));
       }
+      lines.addAll(drawn(rows, new TankDrawing(load, table.rows.size()), pen));
     }
     return lines;
+  }
+
+  /** The tank at the right of the rows, where there is room for both; else under them. */
+  private static List<Line> drawn(List<Line> rows, TankDrawing tank, Pen pen) {
+    int left = rows.stream().mapToInt(row -> LineBreaker.columns(row.text())).max().orElse(0);
+    int free = pen.width() - left - TANK_GAP;
+    boolean beside = pen.draws() && free >= tank.columns();
+    List<Line> under = pen.lines(Line.Part.LOADS, tank);
+    if (!beside) {
+      List<Line> all = new ArrayList<>(rows);
+      under.stream().limit(under.size() > 1 ? 0 : 1).forEach(all::add);
+      return all;
+    }
+    List<Line> all = new ArrayList<>();
+    for (int i = 0; i < Math.max(rows.size(), under.size()); i++) {
+      Line row = i < rows.size() ? rows.get(i) : Line.of(Line.Part.LOADS, "");
+      String tail = i < under.size() ? under.get(i).text() : "";
+      String gap = " ".repeat(left + TANK_GAP - LineBreaker.columns(row.text()));
+      all.add(new Line(row.part(), row.look(), row.text(), row.hang(), gap + tail));
+    }
+    return all;
   }
 
   /** Whether the table tells this figure. */

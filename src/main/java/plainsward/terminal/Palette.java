@@ -12,7 +12,6 @@ import java.util.Map;
  * @param isDrawn whether there are drawings
  */
 record Palette(boolean isColourful, boolean isAscii, boolean isDrawn) {
-  private static final int GAUGE = 10;
   private static final Map<Integer, String> NEAREST =
       Map.ofEntries(
           Map.entry((int) '×', "x"),
@@ -55,34 +54,24 @@ record Palette(boolean isColourful, boolean isAscii, boolean isDrawn) {
     return code.isEmpty() ? text : "\u001b[" + code + "m" + text + "\u001b[0m";
   }
 
-  private static String code(Line.Look look) {
+  /**
+   * Bold, and colours of the middle that stand out from black as well as from white (tested by the
+   * contrast formula of WCAG 2.1).
+   */
+  static String code(Line.Look look) {
     return switch (look) {
       case STRONG -> "1";
-      case ALARM -> "1;31";
-      case TITLE -> "1;32";
-      case CAUTION -> "33";
-      case QUIET, HINT -> "2";
-      case PLAIN -> "";
+      case ALARM -> "1;38;5;160";
+      case TITLE -> "1;38;5;30";
+      case CAUTION -> "38;5;130";
+      case QUIET, HINT -> "38;5;243";
+      case PLAIN, DRAWN -> "";
     };
   }
 
-  /** How full a tank is, as a bar. */
-  String gauge(Loads.Load load) {
-    if (!isDrawn) {
-      return "";
-    }
-    int full = load.volume().ratioTo(load.full()).toDouble() >= 1 ? GAUGE : part(load);
-    String bar =
-        isAscii
-            ? "#".repeat(full) + ".".repeat(GAUGE - full)
-            : "█".repeat(full) + "░".repeat(GAUGE - full);
-    return "  [" + bar + "]";
-  }
-
-  /** Neither empty nor full, since a part is poured. */
-  private static int part(Loads.Load load) {
-    double part = load.volume().ratioTo(load.full()).toDouble();
-    return Math.max(1, Math.min(GAUGE - 1, (int) Math.round(part * GAUGE)));
+  /** What draws, on a screen of so many columns, or tells in words where nothing is drawn. */
+  Pen pen(int width) {
+    return isDrawn ? new Pen(new Ink(isAscii), width) : Pen.WORDS;
   }
 
   /** The text in characters that the screen has. */

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import plainsward.reply.Caution;
 import plainsward.reply.Figure;
 import plainsward.reply.Kind;
 import plainsward.reply.NoteLink;
 import plainsward.reply.Reply;
+import plainsward.reply.Sketches;
 
 /** A reply as lines, part by part, the number first; what comes from data is made harmless here. */
 final class ReplyLines {
@@ -22,20 +22,21 @@ final class ReplyLines {
     this.reply = reply;
   }
 
-  /** All lines of a reply, with no drawing. */
+  /** All lines of a reply, drawings in words. */
   static List<Line> of(Reply reply) {
-    return of(reply, load -> "");
+    return of(reply, Pen.WORDS);
   }
 
   /**
    * All lines of a reply.
    *
-   * @param gauge draws how full the tank is with a load
+   * @param pen draws, or tells in words
    */
-  static List<Line> of(Reply reply, Function<Loads.Load, String> gauge) {
+  static List<Line> of(Reply reply, Pen pen) {
     ReplyLines made = new ReplyLines(reply);
     made.headline();
-    made.lines.addAll(LoadTable.of(reply, gauge));
+    made.lines.addAll(LoadTable.of(reply, pen));
+    made.drawings(pen);
     made.body();
     made.figures();
     if (!URGENT.contains(reply.kind())) {
@@ -53,6 +54,19 @@ final class ReplyLines {
     String text = CleanText.line(reply.headline());
     if (!text.isBlank()) {
       lines.add(new Line(Line.Part.HEADLINE, look, text, 0));
+    }
+  }
+
+  private void drawings(Pen pen) {
+    Sketches sketches = reply.sketches();
+    if (!sketches.pieces().isEmpty()) {
+      lines.addAll(pen.lines(Line.Part.DRAWING, new LawnDrawing(sketches.pieces())));
+    }
+    if (!sketches.days().isEmpty()) {
+      lines.addAll(pen.lines(Line.Part.DRAWING, new DayStrip(sketches)));
+    }
+    if (!sketches.hours().isEmpty()) {
+      lines.addAll(pen.lines(Line.Part.DRAWING, new HoursStrip(sketches.hours())));
     }
   }
 

@@ -46,12 +46,17 @@ final class ScreenText {
   /** The reply. */
   Page page(Reply reply) {
     return Fit.page(
-        ReplyLines.of(reply, palette::gauge), reply.kind(), this::laid, hints, MOST_ROWS);
+        ReplyLines.of(reply, palette.pen(width)), reply.kind(), this::laid, hints, MOST_ROWS);
   }
 
   private Laid laid(Line line) {
-    List<String> broken = LineBreaker.lines(palette.shown(line.text()), width, line.hang());
-    List<String> rows = broken.stream().map(row -> palette.painted(line.look(), row)).toList();
+    boolean drawn = line.look() == Line.Look.DRAWN;
+    String text = palette.shown(line.text());
+    List<String> broken = drawn ? List.of(text) : LineBreaker.lines(text, width, line.hang());
+    List<String> rows =
+        broken.stream()
+            .map(row -> (palette.painted(line.look(), row) + line.beside()).stripTrailing())
+            .toList();
     return new Laid(line, rows, rows.size());
   }
 }

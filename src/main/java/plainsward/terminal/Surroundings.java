@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import plainsward.talk.Conversation;
 import plainsward.talk.Setting;
@@ -26,11 +27,14 @@ record Surroundings(
     Charset charset,
     Function<Setting, Answering> opening) {
 
+  /** Terminals that have but a few colours, or none. */
+  private static final Set<String> POOR = Set.of("dumb", "linux", "ansi", "vt100", "vt220");
+
   /** Those of this process. */
   static Surroundings real() {
     return new Surroundings(
         System.getenv(),
-        Clock.systemDefaultZone(),
+        new HereClock(),
         Console.isTerminal(),
         Console.charset(),
         setting -> new Conversation(setting)::answer);
@@ -41,11 +45,11 @@ record Surroundings(
     return Optional.ofNullable(environment.get(name)).filter(v -> !v.isEmpty());
   }
 
-  /** Whether colours may be used: a terminal that is not dumb, and nobody said NO_COLOR. */
+  /** Whether colours may be used: a terminal that has enough of them, and nobody said NO_COLOR. */
   boolean isColourful() {
     return isTerminal
         && variable("NO_COLOR").isEmpty()
-        && !variable("TERM").orElse("").equals("dumb");
+        && !POOR.contains(variable("TERM").orElse(""));
   }
 
   /**

@@ -8,6 +8,7 @@ import plainsward.dosing.LawnArea;
 import plainsward.dosing.NotDosable;
 import plainsward.dosing.Step;
 import plainsward.reading.Fact;
+import plainsward.reply.Piece;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 
@@ -60,6 +61,19 @@ final class Ground {
       sum = LawnArea.partOf(part, sum.area());
     }
     return Optional.of(sum);
+  }
+
+  /** The pieces, to be drawn; none where only an area was told. */
+  static List<Piece> pieces(Request request) {
+    List<Fact> facts = request.all("area").stream().map(Known::fact).toList();
+    boolean shaped = facts.stream().anyMatch(f -> f.value().isEmpty());
+    return shaped ? facts.stream().map(Ground::drawn).toList() : List.of();
+  }
+
+  private static Piece drawn(Fact fact) {
+    String shape = fact.value().isPresent() ? "area" : fact.word().orElse("rectangle");
+    boolean leftOut = fact.name().startsWith("minus");
+    return new Piece(shape, fact.sides(), fact.value(), leftOut, fact.said());
   }
 
   private static LawnArea piece(Fact fact) {

@@ -3,6 +3,7 @@ package plainsward.topics;
 import java.util.Optional;
 import plainsward.dosing.LawnArea;
 import plainsward.reply.Reply;
+import plainsward.reply.Sketches;
 import plainsward.units.Quantity;
 import plainsward.units.Shown;
 import plainsward.units.Units;
@@ -39,6 +40,7 @@ public final class MeasureTopic implements Topic {
               + ". Ask for the two sides in metres to be sure.");
     }
     sheet.steps(ground.get().steps());
+    sheet.sketch(Sketches.ofPieces(Ground.pieces(request)));
     sheet.suggest("How much for it? Tell me your label's rate.");
     return sheet.answer("That is " + shown + acres(area) + " of ground.");
   }

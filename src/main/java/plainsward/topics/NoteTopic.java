@@ -81,6 +81,9 @@ public final class NoteTopic implements Topic {
 
   private static Reply told(Note note, Sheet sheet) {
     Notes.tell(note, sheet);
+    if (note.id().equals(DaySketch.HOURS_NOTE)) {
+      sheet.sketch(DaySketch.hours(false));
+    }
     Reply reply = sheet.answer(note.answer());
     return note.topics().get(0).equals("other")
         ? ReplyBuilder.from(reply).kind(Kind.UNSURE).build()

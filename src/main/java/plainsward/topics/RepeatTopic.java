@@ -79,6 +79,7 @@ public final class RepeatTopic implements Topic {
     sheet.date("earliest", earliest);
     sheet.work(Dates.shown(last) + " + " + interval.fact().said() + " = " + Dates.shown(earliest));
     leftIfKnown(request, sheet);
+    sheet.sketch(DaySketch.after(last, earliest, "you may spray again", request.today()));
     sheet.caution("too-soon");
     boolean open = !earliest.isAfter(request.today());
     String line =

@@ -26,6 +26,7 @@ public final class SeedTopic implements Topic {
     }
     Sheet sheet = new Sheet(request, "seed");
     LocalDate earliest = RepeatTopic.after(sprayed.get(), wait.get());
+    sheet.sketch(DaySketch.after(sprayed.get(), earliest, "you may seed", request.today()));
     sheet.date("earliest", earliest).caution("new-seed", "read-label");
     sheet.work(
         Dates.shown(sprayed.get())

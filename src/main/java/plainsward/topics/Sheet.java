@@ -9,6 +9,7 @@ import plainsward.reply.Kind;
 import plainsward.reply.NoteLink;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.reply.Sketches;
 import plainsward.safety.Cautions;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
@@ -20,10 +21,12 @@ import plainsward.units.Units;
 /** A reply in the making: it fits figures to the measure wanted and notes what was used. */
 final class Sheet {
   private final Request request;
+  private final String topic;
   private final ReplyBuilder reply;
 
   Sheet(Request request, String topic) {
     this.request = request;
+    this.topic = topic;
     this.reply = new ReplyBuilder(Kind.ANSWER).topic(topic);
   }
 
@@ -147,8 +150,17 @@ final class Sheet {
     return this;
   }
 
-  /** The answer. */
+  /** What there is to be drawn. */
+  Sheet sketch(Sketches sketches) {
+    reply.sketch(sketches);
+    return this;
+  }
+
+  /** The answer, with a next step. */
   Reply answer(String headline) {
+    if (!reply.suggests()) {
+      NextSteps.after(topic).ifPresent(reply::suggest);
+    }
     return reply.headline(headline).understood(Known.understood(request.used())).build();
   }
 

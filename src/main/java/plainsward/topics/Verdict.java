@@ -42,6 +42,11 @@ final class Verdict {
     return word == null;
   }
 
+  /** Whether nothing speaks against it. */
+  boolean isGo() {
+    return word == Word.GO;
+  }
+
   String word() {
     return word.name().toLowerCase(java.util.Locale.ROOT);
   }

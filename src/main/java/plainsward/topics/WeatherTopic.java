@@ -40,7 +40,9 @@ public final class WeatherTopic implements Topic {
     }
     sheet.word("verdict", verdict.word());
     verdict.reasons().forEach(sheet::say);
-    sheet.suggest("What would be the best hour?");
+    if (!verdict.isGo()) {
+      sheet.sketch(DaySketch.hours(isHot(request)));
+    }
     return sheet.answer(verdict.headline());
   }
 
@@ -49,6 +51,9 @@ public final class WeatherTopic implements Topic {
     Optional<Note> note = Notes.best(request.turn().text(), java.util.Set.of("weather"), 0.3);
     if (note.isPresent()) {
       Notes.tell(note.get(), sheet);
+      if (note.get().id().equals(DaySketch.HOURS_NOTE)) {
+        sheet.sketch(DaySketch.hours(isHot(request)));
+      }
       return sheet.answer(note.get().answer());
     }
     sheet.say(
@@ -137,6 +142,11 @@ public final class WeatherTopic implements Topic {
     } else {
       verdict.go("At " + said + " it is neither too hot nor too cold.");
     }
+  }
+
+  private static boolean isHot(Request request) {
+    return request.says("hot")
+        || request.amount("temperature").filter(air -> air.compareTo(WARM) > 0).isPresent();
   }
 
   /** Delta T: how fast drops dry, from temperature and humidity (Stull 2011). */

@@ -30,24 +30,37 @@ public final class MeasureWords {
   private void add(String spelling, MeasureWord word) {
     String key = key(spelling);
     byWords.put(key, word);
-    String[] parts = key.split(" ");
-    longest.merge(parts[0], parts.length, Math::max);
+    int space = key.indexOf(' ');
+    String first = space < 0 ? key : key.substring(0, space);
+    int words = 1;
+    for (; space >= 0; space = key.indexOf(' ', space + 1)) {
+      words++;
+    }
+    longest.put(first, Math.max(longest(first), words));
   }
 
   /** A spelling as it is looked up: its words and signs with one space between. */
   private static String key(String spelling) {
     StringBuilder spaced = new StringBuilder();
-    String text = spelling.toLowerCase(Locale.ROOT).replace(".", " ");
+    String text = spelling.toLowerCase(Locale.ROOT);
+    int before = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean edge = i > 0 && !Character.isWhitespace(c) && (kind(c) != kind(text.charAt(i - 1)));
-      spaced.append(edge ? " " : "").append(c);
+      int kind = kind(c);
+      if (kind != 0 && kind != before && spaced.length() > 0) {
+        spaced.append(' ');
+      }
+      if (kind != 0) {
+        spaced.append(c);
+      }
+      before = kind;
     }
-    return spaced.toString().strip().replaceAll("\\s+", " ");
+    return spaced.toString();
   }
 
   private static int kind(char c) {
-    return Character.isLetter(c) ? 1 : Character.isDigit(c) ? 2 : c == ' ' ? 0 : 3 + c;
+    boolean gap = c == '.' || Character.isWhitespace(c);
+    return gap ? 0 : Character.isLetter(c) ? 1 : Character.isDigit(c) ? 2 : 3 + c;
   }
 
   /** The table that ships with the program. */

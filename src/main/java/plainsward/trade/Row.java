@@ -1,6 +1,7 @@
 package plainsward.trade;
 
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,20 +11,32 @@ import java.util.Optional;
  * with its place.
  */
 public final class Row {
-  private final String place;
+  private final String file;
+  private final int number;
   private final Map<String, Object> values;
 
-  /** What the reader makes of a list. */
-  record Texts(List<String> items) {}
+  /**
+   * A list of texts under a key.
+   *
+   * @param items the texts, in their order
+   */
+  public record Texts(List<String> items) {}
 
-  Row(String place, Map<String, Object> values) {
-    this.place = place;
+  /** Row {@code number} of a file, counted from 0; values as {@link #values} gives them. */
+  public Row(String file, int number, Map<String, Object> values) {
+    this.file = file;
+    this.number = number;
     this.values = values;
+  }
+
+  /** All values by key: texts, decimals, truth values and {@link Texts}. */
+  public Map<String, Object> values() {
+    return Collections.unmodifiableMap(values);
   }
 
   /** Where the row stands: file and number. */
   public String place() {
-    return place;
+    return file + "[" + number + "]";
   }
 
   /** The text under a key that must be there. */
@@ -79,6 +92,6 @@ public final class Row {
   }
 
   private IllegalStateException fault(String key, String what) {
-    return new IllegalStateException(place + "." + key + ": " + what);
+    return new IllegalStateException(place() + "." + key + ": " + what);
   }
 }

@@ -1,15 +1,20 @@
 package plainsward.terminal;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plainsward.reply.Assumed;
 import plainsward.reply.Caution;
+import plainsward.reply.DayHours;
 import plainsward.reply.Figure;
 import plainsward.reply.Kind;
+import plainsward.reply.Milestone;
 import plainsward.reply.NoteLink;
+import plainsward.reply.Piece;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.reply.Sketches;
 import plainsward.reply.Understood;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -82,6 +87,64 @@ final class SampleReplies {
             List.of(
                 word("grass", "tall fescue", "my fescue"),
                 word("last_applied", "2026-05-01", "yesterday")))
+        .build();
+  }
+
+  /** A lawn of pieces in several shapes. */
+  static Reply lawn() {
+    List<Piece> pieces =
+        List.of(
+            piece("rectangle", false, "60 by 75 ft", "60", "75"),
+            piece("rectangle", true, "20 by 30 ft", "20", "30"),
+            piece("circle", false, "a circle 24 ft across", "24"),
+            piece("triangle", false, "a triangle 30 by 40 by 50 ft", "30", "40", "50"),
+            new Piece(
+                "area",
+                List.of(),
+                Optional.of(Quantity.of("100", "m2")),
+                false,
+                "100 m² of strip"));
+    return new ReplyBuilder(Kind.ANSWER)
+        .topic("measure")
+        .headline("That is 6,028 sq ft of ground.")
+        .sketch(Sketches.ofPieces(pieces))
+        .build();
+  }
+
+  private static Piece piece(String shape, boolean isLeftOut, String said, String... sides) {
+    List<Quantity> lengths = Arrays.stream(sides).map(side -> Quantity.of(side, "[ft_i]")).toList();
+    return new Piece(shape, lengths, Optional.empty(), isLeftOut, said);
+  }
+
+  /** The days after a spraying. */
+  static Reply days() {
+    LocalDate sprayed = LocalDate.of(2026, 5, 1);
+    return new ReplyBuilder(Kind.ANSWER)
+        .topic("repeat")
+        .headline("Not before May 31.")
+        .sketch(
+            Sketches.ofDays(
+                sprayed,
+                List.of(
+                    new Milestone(sprayed, "S", "sprayed"),
+                    new Milestone(sprayed, "D", "keep off until it is dry"),
+                    new Milestone(sprayed.plusDays(2), "M", "you may mow"),
+                    new Milestone(sprayed.plusDays(14), "L", "look again at the weeds"),
+                    new Milestone(sprayed.plusDays(30), "A", "you may spray again"))))
+        .build();
+  }
+
+  /** The hours of a hot day. */
+  static Reply hours() {
+    return new ReplyBuilder(Kind.ANSWER)
+        .topic("weather")
+        .headline("No: don't spray now.")
+        .sketch(
+            Sketches.ofHours(
+                List.of(
+                    new DayHours(5, 9, "wait", "dew on the leaves"),
+                    new DayHours(9, 12, "go", "dry leaves, still cool"),
+                    new DayHours(12, 18, "no", "heat and wind are at their most"))))
         .build();
   }
 

@@ -28,6 +28,9 @@ class ScreenTextTest {
       new TreeMap<>(
           Map.of(
               "mix", SampleReplies.mix(),
+              "lawn", SampleReplies.lawn(),
+              "days", SampleReplies.days(),
+              "hours", SampleReplies.hours(),
               "range", SampleReplies.range(),
               "dates", SampleReplies.dates(),
               "ask", SampleReplies.ask(),
