@@ -42,7 +42,14 @@ final class FactMaker {
 
   private static final Set<String> JOINS = Set.of(",", "and", "+", "&", "plus", "or");
   private static final Set<String> LABEL_FACTS =
-      Set.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "label_limit");
+      Set.of(
+          "label_rate",
+          "strength",
+          "interval",
+          "season_limit",
+          "adjuvant_rate",
+          "label_limit",
+          "year_amount");
 
   private final Passage passage;
   private final Owners owners;

@@ -91,12 +91,21 @@ final class RateFacts {
       facts.add(Fact.of("test_area", area.low(), said(rate), area.from()));
       return;
     }
-    String role = areaRole(rate, area);
+    String role = isYearly(rate.to()) ? "year_amount" : areaRole(rate, area);
     Fact made = fact(role, rate, over(top, area));
     facts.add(made);
     if (rate.covers() && role.equals("spray_rate") && isTank(rate)) {
       facts.add(Fact.of("tank", top.low(), passage.said(top.from(), top.to()), top.from()));
     }
+  }
+
+  /** "3 oz per thousand a year" is the most of a year and no rate. */
+  private boolean isYearly(int end) {
+    int year = passage.in(end, Set.of("in", "within")) ? end + 2 : end + 1;
+    boolean each = passage.in(year - 1, Set.of("a", "per", "each", "every", "any", "one", "/"));
+    boolean calendar = passage.in(year, Set.of("calendar", "growing", "one", "single"));
+    return passage.in(end, Set.of("annually", "yearly"))
+        || each && passage.in(calendar ? year + 1 : year, Set.of("year", "yr", "season"));
   }
 
   /** "used 2 quarts on 500 sq ft" is a test of the sprayer. */

@@ -77,7 +77,7 @@ public final class Reader {
     List<String> found = new ArrayList<>();
     for (int i = 0; i < tokens.size(); i++) {
       for (String name : names) {
-        if (stands(tokens, i, name.split(" ")) && !found.contains(name)) {
+        if (stands(tokens, i, name.split(" |(?<=-)|(?=-)")) && !found.contains(name)) {
           found.add(name);
         }
       }

@@ -72,6 +72,13 @@ public final class LabelBuilder {
     return this;
   }
 
+  /** All active ingredients, in place of those there were. */
+  public LabelBuilder actives(List<Label.Active> all) {
+    actives.clear();
+    actives.addAll(all);
+    return this;
+  }
+
   /** One more rate; it takes the place of a rate for the same use with the same basis. */
   public LabelBuilder rate(Rate rate) {
     rates.removeIf(r -> r.use().equals(rate.use()) && r.basis() == rate.basis());

@@ -1,7 +1,6 @@
 package plainsward.talk;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -165,12 +164,13 @@ public final class Conversation {
     }
     if (facts.says("undo") && facts.all().isEmpty() && !before.isEmpty()) {
       Before earlier = before.pop();
+      keeper.restore(earlier.memory(), memory);
       memory = earlier.memory();
       keeper.diary().backTo(earlier.mark());
       pending = Pending.NOTHING;
       return Optional.of(Replies.done("Taken back. What should it be?"));
     }
-    return new Housekeeper(memory, lastReply).hear(facts);
+    return new Housekeeper(memory, keeper, lastReply).hear(facts);
   }
 
   /** Forgets the talk; what was saved stays. */
@@ -194,7 +194,11 @@ public final class Conversation {
     AirNumbers air = new AirNumbers(facts, setting.units(), lastTopics().contains("weather"));
     tied.replaceAll(fact -> fact.name().equals("number") ? air.of(fact) : fact);
     remember();
-    Optional<Quantity> most = labelMost();
+    Optional<Reply> kept = records(facts, tied);
+    if (kept.isPresent()) {
+      return kept.get();
+    }
+    List<Quantity> most = RatePick.most(memory);
     new Listener(memory, turn).hear(facts, tied);
     Optional<Reply> logged = new Logger(memory, keeper.diary(), setting.today()).hear(facts, tied);
     if (logged.isPresent()) {
@@ -225,6 +229,10 @@ public final class Conversation {
     if (isRedo(heard)) {
       topics = last.topics();
       asks = last.asks();
+    }
+    if (pending.needs("label_rate") && new RatePick(heard, memory, turn).namesUse()) {
+      topics = pending.topics();
+      asks = pending.asks();
     }
     if (topics.isEmpty() && isOnlyTold(heard)) {
       return noted(tied);
@@ -268,6 +276,13 @@ public final class Conversation {
     return Topics.of(code).map(t -> t instanceof NoteTopic).orElse(false);
   }
 
+  /** What is told for the records: labels; what is asked back for them is the open question. */
+  private Optional<Reply> records(Facts facts, List<Fact> tied) {
+    Optional<Reply> reply = new LabelDesk(memory, setting, turn).hear(facts, tied);
+    reply.ifPresent(r -> pending = new Pending(r.needs(), List.of(), List.of()));
+    return reply;
+  }
+
   /** Says what was changed when the last request is redone. */
   private static Reply changed(Reply reply, List<Fact> facts) {
     List<String> said =
@@ -280,15 +295,6 @@ public final class Conversation {
     return said.isEmpty()
         ? reply
         : ReplyBuilder.from(reply).say("Changed: " + String.join(", ", said) + ".").build();
-  }
-
-  /** The most that the label allows, as it was told in an earlier turn. */
-  private Optional<Quantity> labelMost() {
-    return memory
-        .latest("label_rate")
-        .or(() -> memory.latest("strength"))
-        .filter(told -> !told.fact().owner().isEmpty() || told.fact().doubts().contains("most"))
-        .map(told -> told.fact().high().orElse(told.fact().amount()));
   }
 
   /** "what's that in ml", "and the white jug?": the last request with the one thing changed. */
@@ -304,9 +310,10 @@ public final class Conversation {
         !values
             && (!facts.lawns().isEmpty() || !facts.labels().isEmpty())
             && (facts.says("follow-up") || facts.says("same") || facts.says("both"));
+    boolean use = facts.says("follow-up") && new RatePick(facts, memory, turn).namesUse();
     boolean end = !values && (facts.says("high-end") || facts.says("low-end"));
     boolean both = !values && facts.says("both") && memory.lawnNames().size() > 1;
-    return unit || named || end || both;
+    return unit || named || end || both || use && !values;
   }
 
   private Reply noted(List<Fact> tied) {
@@ -365,6 +372,12 @@ public final class Conversation {
   }
 
   private Reply answered(Facts facts, List<String> topics, List<Ask> asks) {
+    Optional<Reply> which = new RatePick(facts, memory, turn).pick(topics);
+    if (which.isPresent()) {
+      pending = new Pending(which.get().needs(), topics, asks);
+      last = new Pending(List.of(), topics, asks);
+      return which.get();
+    }
     Request request = new Request(facts, known(facts), asks, setting.units(), setting.today());
     Optional<Reply> answer = Answers.of(topics, request);
     if (answer.isEmpty()) {
@@ -453,7 +466,9 @@ public final class Conversation {
     String from =
         told.turn() == turn
             ? "question"
-            : told.turn() == Keeper.SAVED ? "saved" : label ? "label" : "earlier";
+            : told.turn() == Keeper.SAVED && keeper.book().isPresent()
+                ? "saved"
+                : label ? "label" : "earlier";
     return new Known(told.fact(), from);
   }
 }

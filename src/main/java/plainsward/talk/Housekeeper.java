@@ -2,7 +2,6 @@ package plainsward.talk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import plainsward.reading.Facts;
 import plainsward.reply.Kind;
@@ -13,10 +12,12 @@ import plainsward.topics.Known;
 /** Turns about the talk itself: what is known, forget this, show the sum, say it shorter. */
 final class Housekeeper {
   private final Memory memory;
+  private final Keeper keeper;
   private final Optional<Reply> last;
 
-  Housekeeper(Memory memory, Optional<Reply> last) {
+  Housekeeper(Memory memory, Keeper keeper, Optional<Reply> last) {
     this.memory = memory;
+    this.keeper = keeper;
     this.last = last;
   }
 
@@ -28,6 +29,7 @@ final class Housekeeper {
     if (turn.says("forget") && (!turn.lawns().isEmpty() || !turn.labels().isEmpty())) {
       turn.lawns().forEach(memory::dropLawn);
       turn.labels().forEach(memory::dropLabel);
+      keeper.forget(turn.labels(), turn.lawns());
       List<String> gone = new ArrayList<>(turn.lawns());
       gone.addAll(turn.labels());
       return Optional.of(Replies.done("Forgotten: " + String.join(", ", gone) + "."));
@@ -62,10 +64,10 @@ final class Housekeeper {
     ReplyBuilder reply = new ReplyBuilder(Kind.ANSWER).topic("label").topic("record");
     List<String> lines = new ArrayList<>();
     for (String label : turn.labels().isEmpty() ? memory.labelNames() : turn.labels()) {
-      Map<String, Memory.Told> facts = memory.label(label);
-      if (!facts.isEmpty()) {
-        lines.add("The " + label + ": " + said(facts.values()) + ".");
-      }
+      memory
+          .labelCards()
+          .get(label)
+          .ifPresent(card -> lines.add("The " + label + ": " + LabelText.whole(card) + "."));
     }
     if (turn.labels().isEmpty()) {
       memory.lawnNames().forEach(lawn -> lines.add("The " + lawn + " lawn: " + lawn(lawn) + "."));
@@ -87,7 +89,10 @@ final class Housekeeper {
     for (String name : memory.names()) {
       reply.understood(
           Known.understood(
-              memory.all(name).stream().map(t -> new Known(t.fact(), "earlier")).toList()));
+              memory.all(name).stream()
+                  .filter(t -> t.turn() != Keeper.SAVED)
+                  .map(t -> new Known(t.fact(), "earlier"))
+                  .toList()));
     }
     return reply.build();
   }

@@ -1,27 +1,22 @@
 package plainsward.talk;
 
-import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import plainsward.dosing.NotDosable;
 import plainsward.reading.Fact;
 import plainsward.records.Label;
-import plainsward.records.LabelBuilder;
 import plainsward.records.Lawn;
-import plainsward.records.Range;
-import plainsward.records.Rate;
 import plainsward.records.RecordBook;
 import plainsward.records.RecordFault;
-import plainsward.units.Quantity;
-import plainsward.units.Ratio;
+import plainsward.topics.Ground;
+import plainsward.units.DimensionMismatch;
 import plainsward.units.Shown;
-import plainsward.units.Unit;
-import plainsward.units.Units;
 
 /**
- * Carries what was told of named labels and lawns, and the log, between the memory of a talk and
- * the saved records. A fault of the disk is told in a sentence; the talk goes on.
+ * Carries what was told of labels, lawns and sprayers between the memory of a talk and the saved
+ * records. A fault of the disk is told in a sentence; the talk goes on.
  */
 final class Keeper {
   /** The turn that saved facts are from: before the first. */
@@ -41,6 +36,11 @@ final class Keeper {
     return diary;
   }
 
+  /** The saved records, where there are any. */
+  Optional<RecordBook> book() {
+    return book;
+  }
+
   /** What could not be read or saved since this was last asked, a sentence each. */
   List<String> troubles() {
     List<String> told = List.copyOf(troubles);
@@ -48,7 +48,8 @@ final class Keeper {
     return told;
   }
 
-  private void guarded(Runnable work) {
+  /** Does what may fail with a fault of the disk, and remembers the fault. */
+  void guarded(Runnable work) {
     try {
       work.run();
     } catch (RecordFault fault) {
@@ -58,7 +59,7 @@ final class Keeper {
     }
   }
 
-  /** Puts the saved labels and lawns into an empty memory. */
+  /** Puts the saved labels, lawns and sprayers into an empty memory. */
   void recall(Memory memory) {
     if (book.isEmpty()) {
       return;
@@ -68,103 +69,102 @@ final class Keeper {
           troubles.addAll(book.get().problems());
           book.get().labels().forEach(label -> recall(memory, label));
           book.get().lawns().forEach(lawn -> recall(memory, lawn));
+          book.get()
+              .sprayers()
+              .forEach(s -> memory.sprayerCards().put(Memory.key(s.name()), s, SAVED));
         });
   }
 
   private static void recall(Memory memory, Label label) {
-    for (Rate rate : label.rates()) {
-      boolean perArea = rate.basis() == Rate.Basis.AREA;
-      Quantity low = rate.amount().low();
-      Fact fact = Fact.of(perArea ? "label_rate" : "strength", low, Shown.of(low), 0);
-      Optional<Quantity> high =
-          rate.amount().isRange() ? Optional.of(rate.amount().high()) : Optional.empty();
-      memory.label(label.name(), fact.with(low, high).of(label.name()), SAVED);
-    }
-    label.season().interval().ifPresent(wait -> recall(memory, label.name(), wait));
-    label
-        .season()
-        .applications()
-        .ifPresent(
-            most -> {
-              Quantity cap = Quantity.number(Ratio.of(most));
-              Fact fact = Fact.of("season_limit", cap, most + " a year", 0);
-              memory.label(label.name(), fact.of(label.name()), SAVED);
-            });
+    String name = Memory.key(label.name());
+    memory.labelCards().put(name, label, SAVED);
+    LabelFacts.doses(label).forEach(fact -> memory.label(name, fact, SAVED));
   }
 
-  private static void recall(Memory memory, String label, Period wait) {
-    boolean months = wait.toTotalMonths() > 0;
-    long count = months ? wait.toTotalMonths() : wait.getDays();
-    Quantity amount = Quantity.of(count, months ? Units.ONE : Units.DAY);
-    String said = count + (months ? " months" : " days");
-    Fact fact = Fact.of("interval", amount, said, 0).worded(months ? "months" : "days");
-    memory.label(label, fact.of(label), SAVED);
-  }
-
-  private static void recall(Memory memory, Lawn lawn) {
+  /** Puts a saved lawn into a memory. */
+  static void recall(Memory memory, Lawn lawn) {
+    String name = Memory.key(lawn.name());
+    memory.lawnCards().put(name, lawn, SAVED);
     List<Fact> ground = new ArrayList<>();
-    lawn.area().ifPresent(a -> ground.add(Fact.of("area", a, Shown.of(a), 0).of(lawn.name())));
+    if (lawn.pieces().isEmpty()) {
+      lawn.area().ifPresent(a -> ground.add(Fact.of("area", a, Shown.of(a), 0).of(name)));
+    }
     lawn.pieces()
-        .forEach(p -> ground.add(Fact.of("area", p.area(), Shown.of(p.area()), 0).of(lawn.name())));
+        .forEach(p -> ground.add(Fact.of("area", p.area(), Shown.of(p.area()), 0).of(name)));
     if (!ground.isEmpty()) {
-      memory.lawn(lawn.name(), ground, SAVED);
+      memory.lawn(name, ground, SAVED);
     }
   }
 
-  /** Saves the labels and lawns that were told in this turn. */
+  /** Saves the labels, lawns and sprayers that were told in this turn. */
   void keep(Memory memory, int turn) {
     if (book.isEmpty()) {
       return;
     }
-    for (String name : memory.labelNames()) {
-      if (memory.label(name).values().stream().anyMatch(t -> t.turn() == turn)) {
-        guarded(() -> book.get().save(label(name, memory.label(name))));
-      }
-    }
+    memory.labelCards().changedIn(turn).forEach(label -> guarded(() -> book.get().save(label)));
+    lawnsTold(memory, turn);
+    memory.lawnCards().changedIn(turn).forEach(lawn -> guarded(() -> book.get().save(lawn)));
+    memory
+        .sprayerCards()
+        .changedIn(turn)
+        .forEach(sprayer -> guarded(() -> book.get().save(sprayer)));
+  }
+
+  /** Carries the ground of the lawns that was told in this turn into their cards. */
+  private static void lawnsTold(Memory memory, int turn) {
     for (String name : memory.lawnNames()) {
       List<Memory.Told> ground = memory.lawn(name);
-      boolean told = ground.stream().anyMatch(t -> t.turn() == turn);
-      boolean plain = ground.stream().allMatch(t -> t.fact().name().equals("area"));
-      if (told && plain) {
-        guarded(() -> book.get().save(lawn(name, ground)));
+      if (ground.stream().anyMatch(t -> t.turn() == turn)) {
+        Lawn lawn = memory.lawnCards().get(name).orElseGet(() -> Lawn.named(name));
+        ground(ground).ifPresent(a -> memory.lawnCards().put(name, lawn.withArea(a), turn));
       }
     }
   }
 
-  private Label label(String name, Map<String, Memory.Told> facts) {
-    LabelBuilder label =
-        book.get().label(name).map(Label::change).orElseGet(() -> Label.named(name));
-    for (Memory.Told told : facts.values()) {
-      Fact fact = told.fact();
-      switch (fact.name()) {
-        case "label_rate", "strength" -> {
-          Quantity low = fact.amount();
-          label.rate(new Rate(new Range(low, fact.high().orElse(low)), Optional.empty()));
-        }
-        case "interval" -> label.interval(period(fact));
-        case "season_limit" ->
-            label.applicationsPerYear(fact.amount().value().ceiling().intValue());
-        default -> {
-          // The rest of a label is told in files.
-        }
-      }
+  private static Optional<plainsward.units.Quantity> ground(List<Memory.Told> told) {
+    try {
+      return Ground.together(told.stream().map(Memory.Told::fact).toList())
+          .filter(area -> area.signum() > 0);
+    } catch (NotDosable | DimensionMismatch noGround) {
+      return Optional.empty();
     }
-    return label.label();
   }
 
-  private static Period period(Fact wait) {
-    int count = wait.amount().value().ceiling().intValue();
-    if (wait.word().orElse("days").equals("months")) {
-      return Period.ofMonths(count);
+  /** Makes the saved records as they were before what is taken back was told. */
+  void restore(Memory before, Memory after) {
+    if (book.isEmpty()) {
+      return;
     }
-    return wait.amount().unit().equals(Unit.of("wk"))
-        ? Period.ofWeeks(count)
-        : Period.ofDays(count);
+    forget(gone(after.labelCards().names(), before.labelCards().names()), Set.of());
+    forget(Set.of(), gone(after.lawnCards().names(), before.lawnCards().names()));
+    gone(after.sprayerCards().names(), before.sprayerCards().names())
+        .forEach(name -> guarded(() -> book.get().forgetSprayer(name)));
+    changed(before.labelCards(), after.labelCards())
+        .forEach(label -> guarded(() -> book.get().save(label)));
+    changed(before.lawnCards(), after.lawnCards())
+        .forEach(lawn -> guarded(() -> book.get().save(lawn)));
+    changed(before.sprayerCards(), after.sprayerCards())
+        .forEach(sprayer -> guarded(() -> book.get().save(sprayer)));
   }
 
-  private Lawn lawn(String name, List<Memory.Told> ground) {
-    Quantity area =
-        ground.stream().map(t -> t.fact().amount()).reduce(Quantity::plus).orElseThrow();
-    return book.get().lawn(name).orElseGet(() -> Lawn.named(name)).withArea(area);
+  private static Set<String> gone(Set<String> after, Set<String> before) {
+    Set<String> added = new java.util.LinkedHashSet<>(after);
+    added.removeAll(before);
+    return added;
+  }
+
+  private static <T> List<T> changed(Cards<T> before, Cards<T> after) {
+    return before.names().stream()
+        .filter(name -> !before.get(name).equals(after.get(name)))
+        .flatMap(name -> before.get(name).stream())
+        .toList();
+  }
+
+  /** Forgets saved labels and lawns; the log keeps its entries. */
+  void forget(Iterable<String> labels, Iterable<String> lawns) {
+    if (book.isPresent()) {
+      labels.forEach(name -> guarded(() -> book.get().forgetLabel(name)));
+      lawns.forEach(name -> guarded(() -> book.get().forgetLawn(name)));
+    }
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
+import plainsward.records.Label;
 
 /** Takes what was understood of a turn into the memory. */
 final class Listener {
@@ -18,7 +19,14 @@ final class Listener {
 
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
   private static final Set<String> LABEL =
-      Set.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "label_limit");
+      Set.of(
+          "label_rate",
+          "strength",
+          "interval",
+          "season_limit",
+          "adjuvant_rate",
+          "label_limit",
+          "year_amount");
 
   private final Memory memory;
   private final int turn;
@@ -97,12 +105,18 @@ final class Listener {
       if (LABEL.contains(fact.name()) && !fact.owner().isEmpty()) {
         memory.label(fact.owner(), fact, turn);
         last = fact.owner();
+        learn(last, fact);
       }
     }
     String spoken = facts.labels().isEmpty() ? last : facts.labels().get(facts.labels().size() - 1);
     if (!spoken.isEmpty()) {
       memory.chooseLabel(spoken);
     }
+  }
+
+  private void learn(String name, Fact fact) {
+    Label label = memory.labelCards().get(name).orElseGet(() -> Label.named(name).label());
+    memory.labelCards().put(name, new LabelMerge(label).facts(List.of(fact)).label(), turn);
   }
 
   private void ground(Facts facts, List<Fact> all) {

@@ -1,22 +1,44 @@
 package plainsward.talk;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Vocabulary;
+import plainsward.records.Label;
+import plainsward.records.Lawn;
+import plainsward.records.Sprayer;
 
 /**
  * What was told so far, role by role, with the turn in which it was said; lawns and labels by the
  * user's own names beside it. It holds a bounded amount however long the talk goes on.
  */
 final class Memory {
-  private static final int MOST_NAMES = 60;
+  private static final int MOST_NAMES = 1000;
+
+  /** The roles that a label fills. */
+  private static final List<String> OF_LABELS =
+      List.of(
+          "label_rate",
+          "strength",
+          "interval",
+          "season_limit",
+          "adjuvant_rate",
+          "label_limit",
+          "mow_wait",
+          "water_wait",
+          "seed_wait",
+          "year_amount",
+          "rate_use",
+          "grass_allowed",
+          "grass_harmed");
 
   /**
    * A fact and the turn in which it was said.
@@ -31,6 +53,41 @@ final class Memory {
   private final Map<String, Map<String, Told>> labels = new LinkedHashMap<>();
   private final Set<String> chosenLawns = new LinkedHashSet<>();
   private String chosenLabel = "";
+  private String chosenSprayer = "";
+  private Optional<Interview> interview = Optional.empty();
+  private Cards<Label> labelCards = new Cards<>();
+  private Cards<Lawn> lawnCards = new Cards<>();
+  private Cards<Sprayer> sprayerCards = new Cards<>();
+
+  /** How a name is written here: small and capital letters don't tell names apart. */
+  static String key(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  /** All that was told of labels. */
+  Cards<Label> labelCards() {
+    return labelCards;
+  }
+
+  /** All that was told of lawns beside their ground. */
+  Cards<Lawn> lawnCards() {
+    return lawnCards;
+  }
+
+  /** All that was told of sprayers. */
+  Cards<Sprayer> sprayerCards() {
+    return sprayerCards;
+  }
+
+  /** Where the asking for a label stands, while one is asked for. */
+  Optional<Interview> interview() {
+    return interview;
+  }
+
+  /** Goes on asking for a label, or ends it with nothing. */
+  void interview(Optional<Interview> now) {
+    interview = now;
+  }
 
   /** A copy that later changes do not touch. */
   Memory copy() {
@@ -40,6 +97,11 @@ final class Memory {
     labels.forEach((name, facts) -> copy.labels.put(name, new HashMap<>(facts)));
     copy.chosenLawns.addAll(chosenLawns);
     copy.chosenLabel = chosenLabel;
+    copy.chosenSprayer = chosenSprayer;
+    copy.interview = interview;
+    copy.labelCards = labelCards.copy();
+    copy.lawnCards = lawnCards.copy();
+    copy.sprayerCards = sprayerCards.copy();
     return copy;
   }
 
@@ -50,11 +112,16 @@ final class Memory {
     labels.clear();
     chosenLawns.clear();
     chosenLabel = "";
+    chosenSprayer = "";
+    interview = Optional.empty();
+    labelCards = new Cards<>();
+    lawnCards = new Cards<>();
+    sprayerCards = new Cards<>();
   }
 
   /** The names that may be said again. */
   Vocabulary vocabulary() {
-    return new Vocabulary(lawns.keySet(), labels.keySet());
+    return new Vocabulary(lawnNames(), labelNames());
   }
 
   /** Whether nothing is known. */
@@ -121,7 +188,7 @@ final class Memory {
   }
 
   /** Speaks of these lawns from now on. */
-  void chooseLawns(List<String> names) {
+  void chooseLawns(Collection<String> names) {
     chosenLawns.clear();
     chosenLawns.addAll(names);
   }
@@ -132,8 +199,10 @@ final class Memory {
   }
 
   /** All named lawns. */
-  List<String> lawnNames() {
-    return List.copyOf(lawns.keySet());
+  Set<String> lawnNames() {
+    Set<String> names = new LinkedHashSet<>(lawns.keySet());
+    names.addAll(lawnCards.names());
+    return names;
   }
 
   /** What is known of a named lawn. */
@@ -144,6 +213,7 @@ final class Memory {
   /** Forgets a named lawn. */
   void dropLawn(String name) {
     lawns.remove(name);
+    lawnCards.remove(name);
     chosenLawns.remove(name);
   }
 
@@ -158,13 +228,21 @@ final class Memory {
 
   /** Speaks of this label from now on: its facts take the place of another label's. */
   void chooseLabel(String name) {
-    Map<String, Told> facts = labels.get(name);
-    if (facts == null || name.equals(chosenLabel)) {
+    if (!name.equals(chosenLabel)) {
+      layOutLabel(name);
+    }
+  }
+
+  /** Puts what is known of a label in place of what another one said, or it said itself. */
+  void layOutLabel(String name) {
+    Map<String, Told> facts = labels.getOrDefault(name, Map.of());
+    Optional<Label> card = labelCards.get(name);
+    if (facts.isEmpty() && card.isEmpty()) {
       return;
     }
-    List.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "label_limit")
-        .forEach(slots::remove);
+    OF_LABELS.forEach(slots::remove);
     facts.forEach((role, told) -> slots.put(role, new ArrayList<>(List.of(told))));
+    card.ifPresent(label -> LabelFacts.limits(label).forEach(fact -> add(fact.name(), fact, 0)));
     chosenLabel = name;
   }
 
@@ -174,8 +252,10 @@ final class Memory {
   }
 
   /** All labels by nickname. */
-  List<String> labelNames() {
-    return List.copyOf(labels.keySet());
+  Set<String> labelNames() {
+    Set<String> names = new LinkedHashSet<>(labels.keySet());
+    names.addAll(labelCards.names());
+    return names;
   }
 
   /** What is known of a label. */
@@ -186,6 +266,7 @@ final class Memory {
   /** Forgets a label. */
   void dropLabel(String name) {
     labels.remove(name);
+    labelCards.remove(name);
     if (name.equals(chosenLabel)) {
       chosenLabel = "";
     }

@@ -13,8 +13,17 @@ import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 
 /** The ground spoken of: its pieces added, what is left out taken off. */
-final class Ground {
+public final class Ground {
   private Ground() {}
+
+  /**
+   * The area of pieces as they were told, what is left out taken off.
+   *
+   * @throws NotDosable where they make no area
+   */
+  public static Optional<Quantity> together(List<Fact> pieces) {
+    return sum(pieces).map(LawnArea::area);
+  }
 
   /** The area, or nothing where none is known. */
   static Optional<Quantity> of(Request request) {
@@ -40,27 +49,29 @@ final class Ground {
 
   /** The pieces of a role as one area. */
   static Optional<LawnArea> worked(Request request, String role) {
+    Optional<LawnArea> sum = sum(request.all(role).stream().map(Known::fact).toList());
+    if (sum.isEmpty() || !request.has("lawn_part")) {
+      return sum;
+    }
+    Ratio part = request.amount("lawn_part").orElseThrow().value();
+    return sum.map(whole -> LawnArea.partOf(part, whole.area()));
+  }
+
+  private static Optional<LawnArea> sum(List<Fact> pieces) {
     LawnArea sum = null;
     List<LawnArea> off = new ArrayList<>();
-    for (Known known : request.all(role)) {
-      LawnArea piece = piece(known.fact());
-      if (known.fact().name().startsWith("minus")) {
+    for (Fact fact : pieces) {
+      LawnArea piece = piece(fact);
+      if (fact.name().startsWith("minus")) {
         off.add(piece);
       } else {
         sum = sum == null ? piece : sum.plus(piece);
       }
     }
-    if (sum == null) {
-      return Optional.empty();
-    }
     for (LawnArea piece : off) {
-      sum = sum.minus(piece);
+      sum = sum == null ? null : sum.minus(piece);
     }
-    if (request.has("lawn_part")) {
-      Ratio part = request.amount("lawn_part").orElseThrow().value();
-      sum = LawnArea.partOf(part, sum.area());
-    }
-    return Optional.of(sum);
+    return Optional.ofNullable(sum);
   }
 
   /** The pieces, to be drawn; none where only an area was told. */

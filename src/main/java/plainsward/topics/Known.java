@@ -39,6 +39,9 @@ public record Known(Fact fact, String from) {
       case "test_area", "minus", "area_option" -> "area";
       case "minus_shape", "test_shape" -> "shape";
       case "volume" -> "tank";
+      case "year_amount" -> "season_limit";
+      case "seed_wait", "mow_wait", "water_wait" -> "label_limit";
+      case "grass_allowed", "grass_harmed" -> "grass";
       case "planned", "day" -> "last_applied";
       default -> fact.name();
     };

@@ -15,22 +15,22 @@ public final class Limits {
   private Limits() {}
 
   /** The refusal, where what is asked breaks a limit that is known; else nothing. */
-  public static Optional<Reply> check(Request request, Optional<Quantity> labelMost) {
+  public static Optional<Reply> check(Request request, List<Quantity> labelMost) {
     return aboveLabel(request, labelMost).or(() -> tooSoon(request)).or(() -> pastCap(request));
   }
 
-  private static Optional<Reply> aboveLabel(Request request, Optional<Quantity> labelMost) {
+  private static Optional<Reply> aboveLabel(Request request, List<Quantity> allowed) {
     Optional<Quantity> asked =
         request
             .turn()
             .first("label_rate")
             .or(() -> request.turn().first("strength"))
             .map(f -> f.high().orElse(f.amount()));
-    boolean above =
-        asked.isPresent()
-            && labelMost.isPresent()
-            && asked.get().dimension().equals(labelMost.get().dimension())
-            && asked.get().compareTo(labelMost.get()) > 0;
+    Optional<Quantity> labelMost =
+        allowed.stream()
+            .filter(most -> asked.map(a -> a.dimension().equals(most.dimension())).orElse(false))
+            .max(Quantity::compareTo);
+    boolean above = labelMost.isPresent() && asked.get().compareTo(labelMost.get()) > 0;
     if (!above || request.says("correction") || request.says("label-most")) {
       return Optional.empty();
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import plainsward.reading.Ask;
 import plainsward.reading.Facts;
 import plainsward.units.Quantity;
@@ -92,6 +93,14 @@ public final class Request {
     List<Known> all = known.getOrDefault(name, List.of());
     all.forEach(one -> used.put(one, true));
     return all;
+  }
+
+  /** The latest of a role of which this holds, noted as used. */
+  public Optional<Known> find(String name, Predicate<Known> wanted) {
+    Optional<Known> found =
+        known.getOrDefault(name, List.of()).stream().filter(wanted).reduce((a, b) -> b);
+    found.ifPresent(one -> used.put(one, true));
+    return found;
   }
 
   /** The latest amount of a role. */

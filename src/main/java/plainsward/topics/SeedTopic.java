@@ -16,25 +16,39 @@ public final class SeedTopic implements Topic {
   @Override
   public Reply reply(Request request) {
     Optional<LocalDate> sprayed = RepeatTopic.last(request);
-    Optional<Known> wait = request.get("interval");
+    boolean ofLabel = !request.turn().has("interval") && request.has("seed_wait");
+    Optional<Known> wait = request.get(ofLabel ? "seed_wait" : "interval");
     boolean seeding =
-        request.turn().has("interval")
+        ofLabel
+            || request.turn().has("interval")
             || request.turn().has("last_applied")
             || request.turn().has("day");
-    if (sprayed.isEmpty() || wait.isEmpty() || !seeding) {
+    if (wait.isEmpty() || !seeding || sprayed.isEmpty() && !ofLabel) {
       return notes.reply(request);
     }
-    Sheet sheet = new Sheet(request, "seed");
+    Sheet sheet = new Sheet(request, "seed").caution("new-seed", "read-label");
+    if (sprayed.isEmpty()) {
+      sheet.suggest("When was it sprayed last?");
+      return sheet.answer(
+          "Your label wants " + wait.get().fact().said() + " between spraying and seeding.");
+    }
     LocalDate earliest = RepeatTopic.after(sprayed.get(), wait.get());
     sheet.sketch(DaySketch.after(sprayed.get(), earliest, "you may seed", request.today()));
-    sheet.date("earliest", earliest).caution("new-seed", "read-label");
+    sheet.date("earliest", earliest);
     sheet.work(
         Dates.shown(sprayed.get())
             + " + "
             + wait.get().fact().said()
             + " = "
             + Dates.shown(earliest));
-    sheet.say("The label's own seeding wait decides; look for \"seeding\" or \"reseeding\" on it.");
-    return sheet.answer("Seed from " + Dates.shown(earliest) + " on, by the wait that you gave.");
+    if (!ofLabel) {
+      sheet.say(
+          "The label's own seeding wait decides; look for \"seeding\" or \"reseeding\" on it.");
+    }
+    return sheet.answer(
+        "Seed from "
+            + Dates.shown(earliest)
+            + " on, by the wait that "
+            + (ofLabel ? "your label gives." : "you gave."));
   }
 }

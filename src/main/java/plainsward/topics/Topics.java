@@ -24,13 +24,13 @@ public final class Topics {
             new RepeatTopic(),
             new WeatherTopic(),
             new SeedTopic(),
+            new KeepOffTopic(),
             new ChooseTopic(),
             new IdentifyTopic());
     topics.forEach(topic -> ALL.put(topic.code(), topic));
     List.of(
             "choose",
             "identify",
-            "keep-off",
             "progress",
             "clean",
             "tank-mix",

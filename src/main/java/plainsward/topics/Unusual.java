@@ -1,5 +1,6 @@
 package plainsward.topics;
 
+import java.util.List;
 import java.util.Optional;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
@@ -9,24 +10,40 @@ import plainsward.units.Shown;
 import plainsward.units.Unit;
 
 /** Says so where a liquid broadleaf rate lies far outside what labels usually give. */
-final class Unusual {
+public final class Unusual {
   private static final Ratio FAR = Ratio.of(3);
-  private static final Usual USUAL = usual();
+  private static final Usual USUAL = usual("three-way");
+  private static final Usual USUAL_STRENGTH = usual("ready-made-spray");
 
   private record Usual(Quantity low, Quantity high) {}
 
   private Unusual() {}
 
-  private static Usual usual() {
+  private static Usual usual(String id) {
     for (Row row : Rows.of("usual-rates")) {
-      if (row.text("id").equals("three-way")) {
+      if (row.text("id").equals(id)) {
         Unit unit = Unit.of(row.text("unit"));
         return new Usual(
             new Quantity(Ratio.of(row.number("low").orElseThrow()), unit),
             new Quantity(Ratio.of(row.number("high").orElseThrow()), unit));
       }
     }
-    throw new IllegalStateException("usual-rates: the row \"three-way\" is missing");
+    throw new IllegalStateException("usual-rates: the row \"" + id + "\" is missing");
+  }
+
+  /** What is to be asked about a rate that a label is said to give, where it is far above usual. */
+  public static Optional<String> question(Quantity rate) {
+    for (Usual usual : List.of(USUAL, USUAL_STRENGTH)) {
+      boolean alike = rate.dimension().equals(usual.low.dimension());
+      if (alike && rate.compareTo(usual.high.times(FAR)) > 0) {
+        return Optional.of(
+            Shown.of(rate)
+                + " is far more than the usual "
+                + Shown.range(usual.low, usual.high)
+                + ". Is that what stands there, and per what?");
+      }
+    }
+    return Optional.empty();
   }
 
   /** Adds the caution where the rate is three times off the usual range or more. */

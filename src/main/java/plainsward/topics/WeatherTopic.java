@@ -6,7 +6,6 @@ import plainsward.handbook.Note;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Shown;
-import plainsward.units.Unit;
 import plainsward.units.Units;
 
 /** Whether it may be sprayed now: go, wait or no, with each reason. */
@@ -70,11 +69,7 @@ public final class WeatherTopic implements Topic {
       return;
     }
     Quantity top = request.get("wind").flatMap(Known::high).orElse(wind.get());
-    Quantity limit =
-        request
-            .amount("label_limit")
-            .filter(q -> q.dimension().equals(top.dimension()))
-            .orElse(MOST_WIND);
+    Quantity limit = LabelLimit.of(request, "wind", Units.MILE_PER_HOUR).orElse(MOST_WIND);
     String said = Shown.of(top);
     if (top.compareTo(limit) > 0) {
       String whose =
@@ -107,11 +102,7 @@ public final class WeatherTopic implements Topic {
     if (air.isEmpty()) {
       return;
     }
-    Quantity limit =
-        request
-            .amount("label_limit")
-            .filter(q -> q.dimension().equals(air.get().dimension()))
-            .orElse(HOT);
+    Quantity limit = LabelLimit.of(request, "heat", Units.FAHRENHEIT).orElse(HOT);
     String said = Shown.of(air.get());
     if (air.get().compareTo(limit) > 0) {
       verdict.no(
@@ -130,10 +121,21 @@ public final class WeatherTopic implements Topic {
               + Shown.of(limit)
               + ".");
       sheet.caution("heat");
-    } else if (air.get().compareTo(FREEZING) < 0) {
+    } else {
+      cold(request, sheet, verdict, air.get());
+    }
+  }
+
+  private static void cold(Request request, Sheet sheet, Verdict verdict, Quantity air) {
+    Optional<Quantity> limit = LabelLimit.named(request, "cold");
+    String said = Shown.of(air);
+    if (limit.isPresent() && air.compareTo(limit.get()) < 0) {
+      verdict.no("At " + said + " it is colder than the label's " + Shown.of(limit.get()) + ".");
+      sheet.caution("cold");
+    } else if (air.compareTo(FREEZING) < 0) {
       verdict.no("At " + said + " nothing grows: the weeds won't take it up.");
       sheet.caution("cold");
-    } else if (air.get().compareTo(COLD) < 0) {
+    } else if (air.compareTo(COLD) < 0) {
       verdict.hold(
           "At "
               + said
@@ -178,8 +180,7 @@ public final class WeatherTopic implements Topic {
       return;
     }
     sheet.caution("rain");
-    Optional<Quantity> free =
-        request.amount("label_limit").filter(q -> q.dimension().equals(Unit.of("h").dimension()));
+    Optional<Quantity> free = LabelLimit.of(request, "rain-free", Units.HOUR);
     if (free.isEmpty()) {
       boolean soon = gap.get().compareTo(Quantity.of(6, Units.HOUR)) < 0;
       String line =

@@ -15,7 +15,8 @@ import plainsward.units.UnitSystem;
 /**
  * Holds one conversation and tells what is wrong with it. An expectation names a turn and its kind
  * (or "ask|unsure"), and may name a figure with its value, date or word, a {@code topic}, a {@code
- * caution}, what is asked for ({@code needs}), or a figure that must not be there ({@code none}).
+ * caution}, words that its text {@code says}, what is asked for ({@code needs}), or a figure that
+ * must not be there ({@code none}).
  */
 final class TalkCheck {
   private TalkCheck() {}
@@ -75,10 +76,15 @@ final class TalkCheck {
     return List.of(((String) wanted.get("kind")).split("\\|")).contains(reply.kind().word())
         && (!wanted.containsKey("needs") || reply.needs().contains(wanted.get("needs")))
         && (!wanted.containsKey("topic") || reply.topics().contains(wanted.get("topic")))
+        && (!wanted.containsKey("says") || text(reply).contains((String) wanted.get("says")))
         && (!wanted.containsKey("none") || reply.figure((String) wanted.get("none")).isEmpty())
         && (!wanted.containsKey("caution")
             || reply.cautions().stream().anyMatch(c -> c.id().equals(wanted.get("caution"))))
         && (!wanted.containsKey("figure") || hasFigure(reply, wanted));
+  }
+
+  private static String text(Reply reply) {
+    return reply.headline() + "\n" + String.join("\n", reply.body());
   }
 
   private static boolean hasFigure(Reply reply, Map<String, Object> wanted) {
