@@ -17,6 +17,10 @@ public final class Cleaner {
           "[\\u0000-\\u0008\\u000b-\\u001f\\u007f-\\u009f\\u200b-\\u200f\\u202a-\\u202e"
               + "\\u2060-\\u206f\\ufeff\\ufff9-\\uffff]");
 
+  /** The thin or unbreakable space that parts thousands: it joins the digits to one number. */
+  private static final Pattern GROUPED =
+      Pattern.compile("(?<=[0-9])[\\u00a0\\u2009\\u202f](?=[0-9]{3}(?![0-9]))");
+
   private Cleaner() {}
 
   /** The text as it is read; line breaks stay. */
@@ -28,6 +32,7 @@ public final class Cleaner {
     text = ESCAPES.matcher(text).replaceAll("");
     text = HIDDEN.matcher(text).replaceAll(" ");
     text = parted(text);
+    text = GROUPED.matcher(text).replaceAll("");
     text = Normalizer.normalize(text, Normalizer.Form.NFKC);
     return sameSigns(text);
   }

@@ -3,11 +3,28 @@ package plainsward.reading;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.trade.MeasureWords;
 import plainsward.units.Ratio;
 
 /** Reads one number in words: "seventy two hundred", "one point two", "three quarters". */
 final class NumberPhrase {
   private static final Set<String> ARTICLES = Set.of("a", "an");
+  private static final Ratio DOZEN = Ratio.of(12);
+  private static final int THOUSAND = 1000;
+  private static final Set<String> COUNTED_PARTS =
+      Set.of(
+          "thirds",
+          "quarters",
+          "fourths",
+          "fifths",
+          "sixths",
+          "sevenths",
+          "eighths",
+          "ninths",
+          "tenths",
+          "twelfths",
+          "sixteenths",
+          "hundredths");
   private final List<Token> tokens;
   private final int from;
   private int at;
@@ -18,116 +35,179 @@ final class NumberPhrase {
     this.at = from;
   }
 
+  /** The number that begins at the first token. */
   Optional<Numeral> read() {
     Optional<Numeral> part = part();
     if (part.isPresent()) {
       return part;
     }
     at = from;
-    if (articleBeforeScale()) {
-      at++;
-      return Optional.of(finish(Ratio.of(scale())));
+    if (ARTICLES.contains(word(at)) && NumberWords.DOZENS.contains(word(at + 1))) {
+      return Optional.of(Numeral.of(from, at + 2, DOZEN));
     }
-    Integer first = belowHundred();
-    if (first == null) {
-      return pointOnly();
+    boolean article = ARTICLES.contains(word(at)) && isScale(at + 1);
+    if (article || isScale(at) && isScale(at + 1)) {
+      at += article ? 1 : 0;
+      return Optional.of(finish(Ratio.ONE));
     }
-    return Optional.of(finish(Ratio.of(first)));
+    Ratio first = belowHundred();
+    return first == null ? pointOnly() : Optional.of(finish(first));
+  }
+
+  /**
+   * What goes on after a scale in digits: the 21 of "3 hundred and 21 " in words, or nothing.
+   *
+   * @param tokens the text
+   * @param from the place after the scale
+   */
+  static Optional<Numeral> belowHundredAt(List<Token> tokens, int from) {
+    NumberPhrase phrase = new NumberPhrase(tokens, from);
+    Ratio value = phrase.belowHundred();
+    boolean goesOn = value == null || phrase.isScale(phrase.at) || phrase.isPart(phrase.at);
+    return goesOn ? Optional.empty() : Optional.of(Numeral.of(from, phrase.at, value));
   }
 
   private String word(int i) {
-    return i < tokens.size() ? tokens.get(i).norm() : "";
+    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
   }
 
-  private boolean articleBeforeScale() {
-    return ARTICLES.contains(word(at))
-        && (NumberWords.SCALES.containsKey(word(at + 1)) || word(at + 1).equals("dozen"))
-        && !word(at + 1).equals("thousands");
+  private boolean isScale(int i) {
+    String word = word(i);
+    return NumberWords.SCALES.containsKey(word) && !word.equals("thousands");
   }
 
-  private int scale() {
-    String word = word(at++);
-    return word.equals("dozen") ? 12 : NumberWords.SCALES.get(word);
+  private boolean isPart(int i) {
+    return NumberWords.PARTS.containsKey(word(i));
   }
 
-  /** "half", "a third", "three quarters", "two thirds". */
+  /** "half", "a third", "three quarters", "two thirds", "half a dozen". */
   private Optional<Numeral> part() {
     int i = from;
     Ratio many = Ratio.ONE;
     Integer count = NumberWords.SMALL.get(word(i));
     if (ARTICLES.contains(word(i))) {
       i++;
-    } else if (count != null && count > 0 && NumberWords.PARTS.containsKey(word(i + 1))) {
-      many = Ratio.of(count);
-      i++;
-    } else if (count != null
-        && count > 0
-        && word(i + 1).equals("-")
-        && NumberWords.PARTS.containsKey(word(i + 2))) {
-      many = Ratio.of(count);
-      i += 2;
+    } else if (count != null && count > 0) {
+      int next = word(i + 1).equals("-") ? i + 2 : i + 1;
+      if (isPart(next)) {
+        many = Ratio.of(count);
+        i = next;
+      }
     }
     Ratio part = NumberWords.PARTS.get(word(i));
     if (part == null) {
       return Optional.empty();
     }
+    Optional<Numeral> large = partOfMany(i + 1, part.times(many));
     boolean bare = many.equals(Ratio.ONE);
-    return Optional.of(new Numeral(from, i + 1, part.times(many), Optional.empty(), false, bare));
+    return large.isPresent()
+        ? large
+        : Optional.of(new Numeral(from, i + 1, part.times(many), Optional.empty(), false, bare));
   }
 
-  private Integer belowHundred() {
+  /** "half a dozen", "two thirds of a million"; a thousand may be what a rate is per. */
+  private Optional<Numeral> partOfMany(int after, Ratio part) {
+    int i = word(after).equals("of") ? after + 1 : after;
+    i = ARTICLES.contains(word(i)) ? i + 1 : i;
+    Ratio many =
+        NumberWords.DOZENS.contains(word(i))
+            ? DOZEN
+            : word(i).equals("million") ? Ratio.of(1_000_000) : null;
+    return many == null ? Optional.empty() : Optional.of(Numeral.of(from, i + 1, part.times(many)));
+  }
+
+  private Ratio belowHundred() {
+    Integer small = NumberWords.SMALL.get(word(at));
     Integer tens = NumberWords.TENS.get(word(at));
+    if (small == null && tens == null) {
+      return null;
+    }
+    at++;
     if (tens != null) {
-      at++;
       int i = word(at).equals("-") ? at + 1 : at;
       Integer ones = NumberWords.SMALL.get(word(i));
-      if (ones != null && ones > 0 && ones < 10) {
-        at = i + 1;
-        return tens + ones;
-      }
-      return tens;
+      boolean both = ones != null && ones > 0 && ones < 10;
+      at = both ? i + 1 : at;
+      small = both ? tens + ones : tens;
     }
-    Integer small = NumberWords.SMALL.get(word(at));
-    if (small != null) {
+    if (NumberWords.DOZENS.contains(word(at))) {
       at++;
+      return Ratio.of(small).times(DOZEN);
     }
-    return small;
+    return Ratio.of(small);
   }
 
   private Numeral finish(Ratio first) {
-    Ratio value = first;
-    if (word(at).equals("point")) {
-      value = value.plus(decimals());
+    if (COUNTED_PARTS.contains(word(at))) {
+      return Numeral.of(from, at + 1, first.times(NumberWords.PARTS.get(word(at))));
     }
-    boolean thousands = false;
-    while (NumberWords.SCALES.containsKey(word(at))) {
-      int scale = NumberWords.SCALES.get(word(at));
-      thousands |= scale == 1000;
+    Ratio value = word(at).equals("point") ? first.plus(decimals()) : first;
+    Ratio total = Ratio.ZERO;
+    int last = Integer.MAX_VALUE;
+    value = hundreds(value);
+    while (scale(at) >= THOUSAND && scale(at) < last) {
+      last = scale(at);
       at++;
-      value = value.times(Ratio.of(scale)).plus(rest(scale));
+      total = total.plus(value.times(Ratio.of(last)));
+      value = group();
     }
-    Optional<Ratio> half = andPart();
-    return new Numeral(
-        from, at, value.plus(half.orElse(Ratio.ZERO)), Optional.empty(), thousands, false);
+    total = total.plus(value);
+    if (word(at).equals("point") && NumberWords.isNumberWord(word(at + 1))) {
+      total = total.plus(decimals());
+    }
+    return withPart(total, last == THOUSAND);
   }
 
-  /** What follows a scale: "two hundred and fifty", "one thousand two hundred". */
-  private Ratio rest(int scale) {
-    int mark = at;
-    if (word(at).equals("and")) {
+  /** "... and a half"; of a thousand, where the thousand stands right before it or right after. */
+  private Numeral withPart(Ratio total, boolean thousands) {
+    int before = at > from ? scale(at - 1) : 0;
+    Ratio part = andPart().orElse(Ratio.ZERO);
+    int after = part.signum() > 0 ? scale(at) : 0;
+    if (after >= THOUSAND) {
       at++;
+      Ratio grown = total.plus(part).times(Ratio.of(after));
+      return new Numeral(from, at, grown, Optional.empty(), after == THOUSAND, false);
     }
-    Integer more = belowHundred();
-    if (more == null || NumberWords.PARTS.containsKey(word(at))) {
+    Ratio whole = total.plus(before >= THOUSAND ? part.times(Ratio.of(before)) : part);
+    return new Numeral(from, at, whole, Optional.empty(), thousands, false);
+  }
+
+  private int scale(int i) {
+    return NumberWords.SCALES.getOrDefault(word(i), 0);
+  }
+
+  /** "two hundred and fifty" once its "two" is read. */
+  private Ratio hundreds(Ratio count) {
+    if (scale(at) != 100) {
+      return count;
+    }
+    at++;
+    return count.times(Ratio.of(100)).plus(rest());
+  }
+
+  /** What follows a hundred: "and fifty", "fifty two"; nothing where that is a part or counted. */
+  private Ratio rest() {
+    int mark = at;
+    at += word(at).equals("and") ? 1 : 0;
+    Ratio more = belowHundred();
+    if (more == null || isPart(at) || scale(at) == 100) {
       at = mark;
       return Ratio.ZERO;
     }
-    Ratio value = Ratio.of(more);
-    if (scale >= 1000 && word(at).equals("hundred")) {
-      at++;
-      value = value.times(Ratio.of(100)).plus(rest(100));
+    return more;
+  }
+
+  /** What follows a thousand: "two hundred", "and six"; nothing where that is a part. */
+  private Ratio group() {
+    int mark = at;
+    at += word(at).equals("and") ? 1 : 0;
+    Ratio more = belowHundred();
+    more = more == null ? null : hundreds(more);
+    if (more == null || isPart(at)) {
+      at = mark;
+      return Ratio.ZERO;
     }
-    return value;
+    return more;
   }
 
   private Optional<Ratio> andPart() {
@@ -135,22 +215,25 @@ final class NumberPhrase {
     if (!word(at).equals("and") && !word(at).equals("n") && !slip) {
       return Optional.empty();
     }
-    int i = at + 1;
+    int mark = at;
+    at++;
     Ratio many = Ratio.ONE;
-    Integer count = NumberWords.SMALL.get(word(i));
-    if (count != null && count > 0) {
-      many = Ratio.of(count);
-      i++;
-    } else if (ARTICLES.contains(word(i))) {
-      i++;
+    if (ARTICLES.contains(word(at))) {
+      at++;
     } else {
+      many = belowHundred();
+    }
+    Ratio part = NumberWords.PARTS.get(word(at));
+    if (part == null || many == null || many.signum() == 0) {
+      at = mark;
       return Optional.empty();
     }
-    Ratio part = NumberWords.PARTS.get(word(i));
-    if (part == null) {
+    boolean ofThousand = scale(mark - 1) >= THOUSAND;
+    if (ofThousand && MeasureWords.shipped().longest(word(at + 1)) > 0) {
+      at = mark;
       return Optional.empty();
     }
-    at = i + 1;
+    at++;
     return Optional.of(part.times(many));
   }
 
@@ -160,11 +243,10 @@ final class NumberPhrase {
     Ratio place = Ratio.of(1, 10);
     while (true) {
       Integer digit = NumberWords.SMALL.get(word(at));
-      Integer tens = NumberWords.TENS.get(word(at));
-      if (tens != null) {
-        return value.plus(Ratio.of(belowHundred()).times(place).dividedBy(Ratio.of(10)));
+      if (NumberWords.TENS.containsKey(word(at)) || digit != null && digit > 9) {
+        return value.plus(belowHundred().times(place).dividedBy(Ratio.of(10)));
       }
-      if (digit == null || digit > 9) {
+      if (digit == null) {
         return value;
       }
       value = value.plus(Ratio.of(digit).times(place));

@@ -32,6 +32,9 @@ final class NumberWords {
           "thousands",
           1000);
 
+  /** Twelve by its names. */
+  static final Set<String> DOZENS = Set.of("dozen", "dozens", "doz", "dozs");
+
   /** Parts of one: "third" is 1/3, "quarters" 1/4. */
   static final Map<String, Ratio> PARTS = parts();
 
@@ -79,6 +82,8 @@ final class NumberWords {
       all.put(words[i], i);
     }
     all.put("dozen", 12);
+    all.put("nought", 0);
+    all.put("naught", 0);
     return Map.copyOf(all);
   }
 
@@ -94,6 +99,10 @@ final class NumberWords {
     }
     all.put("sixteenth", Ratio.of(1, 16));
     all.put("sixteenths", Ratio.of(1, 16));
+    all.put("twelfth", Ratio.of(1, 12));
+    all.put("twelfths", Ratio.of(1, 12));
+    all.put("hundredth", Ratio.of(1, 100));
+    all.put("hundredths", Ratio.of(1, 100));
     all.put("fourth", Ratio.of(1, 4));
     all.put("fourths", Ratio.of(1, 4));
     return Map.copyOf(all);

@@ -3,6 +3,7 @@ package plainsward.reading;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.trade.MeasureWords;
 import plainsward.units.Ratio;
 
 /**
@@ -11,6 +12,8 @@ import plainsward.units.Ratio;
  */
 final class NumeralReader {
   private static final Ratio THOUSAND = Ratio.of(1000);
+  private static final int THOUSAND_WORD = 1000;
+  private static final int HUNDRED = 100;
   private static final Ratio LARGEST_BELOW = Ratio.of(64);
   private static final Set<String> ARTICLES = Set.of("a", "an");
 
@@ -141,17 +144,65 @@ final class NumeralReader {
           read.from(), i + 1, read.low().times(THOUSAND), Optional.empty(), true, false);
     }
     Integer scale = NumberWords.SCALES.get(next.norm());
-    if (scale != null && isNumber(read.from())) {
-      Numeral grown = Numeral.of(read.from(), i + 1, read.low().times(Ratio.of(scale)));
-      return scale == 1000
-          ? new Numeral(grown.from(), grown.to(), grown.low(), Optional.empty(), true, false)
-          : andHundreds(grown);
-    }
-    return read;
+    return scale != null && isNumber(read.from()) ? grown(read, i + 1, scale) : read;
   }
 
-  private Numeral andHundreds(Numeral grown) {
-    return andPart(grown.from(), grown.to(), grown.low());
+  /** "3 hundred and 21", "4 thousand 3 hundred", "3 million and a half". */
+  private Numeral grown(Numeral read, int to, int scale) {
+    Ratio value = read.low().times(Ratio.of(scale));
+    boolean thousand = scale == THOUSAND_WORD;
+    Optional<Numeral> more = scale == HUNDRED ? belowHundred(to) : hundreds(to);
+    if (more.isPresent()) {
+      return new Numeral(
+          read.from(),
+          more.get().to(),
+          value.plus(more.get().low()),
+          Optional.empty(),
+          thousand,
+          false);
+    }
+    Numeral part = thousand ? Numeral.of(to, to, Ratio.ZERO) : andPart(to, to, Ratio.ZERO);
+    Ratio size = scale == HUNDRED ? Ratio.ONE : Ratio.of(scale);
+    return new Numeral(
+        read.from(),
+        part.to(),
+        value.plus(part.low().times(size)),
+        Optional.empty(),
+        thousand,
+        false);
+  }
+
+  /** The "3 hundred and 21" after "4 thousand". */
+  private Optional<Numeral> hundreds(int from) {
+    int i = is(from, "and") ? from + 1 : from;
+    boolean counted = isNumber(i) && is(i + 1, "hundred");
+    Ratio count = counted ? Ratio.of(token(i).norm()) : Ratio.ZERO;
+    return counted && count.isWhole() && count.compareTo(Ratio.of(10)) < 0
+        ? Optional.of(grown(Numeral.of(i, i + 1, count), i + 2, HUNDRED))
+        : Optional.empty();
+  }
+
+  /** The "and 21" after "3 hundred", unless it may count something of its own. */
+  private Optional<Numeral> belowHundred(int from) {
+    int i = is(from, "and") ? from + 1 : from;
+    Optional<Numeral> more =
+        isNumber(i)
+            ? Optional.of(Numeral.of(i, i + 1, Ratio.of(token(i).norm())))
+            : NumberPhrase.belowHundredAt(tokens, i);
+    return more.filter(n -> n.low().isWhole() && n.low().compareTo(Ratio.of(100)) < 0)
+        .filter(n -> n.low().signum() > 0 && (i > from || !isNumber(i)))
+        .filter(n -> !isCounted(n));
+  }
+
+  /** Whether a unit or another part of a number follows. */
+  private boolean isCounted(Numeral n) {
+    if (n.to() >= tokens.size()) {
+      return false;
+    }
+    String next = token(n.to()).norm();
+    boolean small = n.low().compareTo(Ratio.of(10)) < 0;
+    boolean unit = small && MeasureWords.shipped().longest(next) > 0;
+    return unit || is(n.to(), "/") || NumberWords.isNumberWord(next) || isNumber(n.to());
   }
 
   /** The k of "4k", and the capital M of "14M", which counts thousands in the trade. */

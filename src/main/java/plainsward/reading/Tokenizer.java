@@ -28,6 +28,8 @@ final class Tokenizer {
     if (c == ' ' || c == '\t') {
       apart = true;
       at++;
+    } else if (startsAddress()) {
+      address();
     } else if (startsNumber()) {
       number();
     } else if (Character.isLetter(c)) {
@@ -39,6 +41,20 @@ final class Tokenizer {
 
   private char at(int index) {
     return index < text.length() && index >= 0 ? text.charAt(index) : ' ';
+  }
+
+  private boolean startsAddress() {
+    return text.charAt(at) == 'h'
+        && (text.startsWith("http://", at) || text.startsWith("https://", at));
+  }
+
+  /** The address of a page is one word: its digits count nothing. */
+  private void address() {
+    int end = at;
+    while (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
+      end++;
+    }
+    add(Token.Kind.WORD, end);
   }
 
   private boolean startsNumber() {
@@ -69,6 +85,7 @@ final class Tokenizer {
     while (at(end) == ',' && threeDigits(end + 1)) {
       end += 4;
     }
+    end = spaced(end);
     boolean point = at(end) == '.' || (at(end) == ',' && decimalComma(end));
     if (point && isDigit(at(end + 1))) {
       end++;
@@ -77,6 +94,17 @@ final class Tokenizer {
       }
     }
     add(Token.Kind.NUMBER, end);
+  }
+
+  /** "40 000", "2 500 000": thousands parted by spaces, where they can't be a list of numbers. */
+  private int spaced(int first) {
+    int end = first;
+    while (at(end) == ' ' && threeDigits(end + 1)) {
+      end += 4;
+    }
+    boolean sure = end > first && text.startsWith("000", end - 3);
+    boolean grouped = first - at <= 3 && text.charAt(at) != '0';
+    return sure && grouped ? end : first;
   }
 
   private boolean threeDigits(int from) {
@@ -93,7 +121,8 @@ final class Tokenizer {
       end++;
     }
     int digits = end - comma - 1;
-    return digits >= 1 && digits <= 2 && at(end) != ',' && comma - at <= 3;
+    boolean listed = at(end) == ',' || at(at - 1) == ',' && isDigit(at(at - 2));
+    return digits >= 1 && digits <= 2 && !listed && comma - at <= 3;
   }
 
   /** Where an active ingredient's name that begins with a digit ends ("2,4-D"), or 0. */
@@ -139,6 +168,7 @@ final class Tokenizer {
   private static String number(String digits) {
     int comma = digits.lastIndexOf(',');
     boolean decimal = comma >= 0 && digits.length() - comma - 1 != 3 && digits.indexOf('.') < 0;
-    return decimal ? digits.replace(',', '.') : digits.replace(",", "");
+    String joined = digits.replace(" ", "");
+    return decimal ? joined.replace(',', '.') : joined.replace(",", "");
   }
 }

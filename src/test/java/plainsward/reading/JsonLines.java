@@ -100,6 +100,7 @@ public final class JsonLines {
       case START_ARRAY -> list(json);
       case VALUE_STRING -> json.getText();
       case VALUE_NUMBER_INT -> json.getIntValue();
+      case VALUE_NULL -> null;
       default -> throw new IOException("a text, a whole number, a list or an object was expected");
     };
   }
