@@ -1,8 +1,10 @@
 package plainsward.packing;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,11 +13,12 @@ import plainsward.reading.NameRows;
 import plainsward.trade.JsonRows;
 import plainsward.trade.PackedRows;
 import plainsward.trade.Row;
+import plainsward.trade.TextRows;
 
 /**
- * Packs the trade tables into one file that is quick to read, and beside them a table of all names
- * as phrases, whose making takes longer than a sum. Run by the build with two arguments: the folder
- * of the tables and the folder of the compiled classes.
+ * Packs the trade tables into one class that is quick to load, with them a table of all names as
+ * phrases, whose making takes longer than a sum, and the texts of the screen. Run by the build with
+ * two arguments: the folder of the tables and the folder of the compiled classes.
  */
 public final class TablePacker {
   private static final String ENDING = ".json";
@@ -27,25 +30,37 @@ public final class TablePacker {
     if (args.length != 2) {
       throw new IllegalArgumentException("TABLES-FOLDER CLASSES-FOLDER were expected");
     }
-    Map<String, List<Map<String, Object>>> tables = new TreeMap<>();
-    for (String name : names(Path.of(args[0]))) {
-      tables.put(name, values(JsonRows.of(name)));
+    Path classes = Path.of(args[1]);
+    Map<String, List<Row>> tables = new TreeMap<>();
+    for (String file : files(Path.of(args[0]), ENDING)) {
+      String name = file.substring(0, file.length() - ENDING.length());
+      tables.put(name, JsonRows.of(name));
     }
-    tables.put(NameRows.TABLE, values(NameRows.made()));
-    Path into = Path.of(args[1]).resolve(PackedRows.FILE);
-    Files.write(into, new TableWriter(tables).written());
+    tables.put(NameRows.TABLE, NameRows.made());
+    tables.put(TextRows.TABLE, texts(classes.resolve(TextRows.FOLDER)));
+    List<byte[]> packed = new ArrayList<>();
+    packed.add((String.join("\n", tables.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII));
+    for (List<Row> rows : tables.values()) {
+      packed.add(TableWriter.written(rows));
+    }
+    Path holder = classes.resolve(PackedRows.HOLDER + ".class");
+    Files.write(holder, TextClass.of(PackedRows.HOLDER, packed));
   }
 
-  private static List<Map<String, Object>> values(List<Row> rows) {
-    return rows.stream().map(Row::values).toList();
+  private static List<Row> texts(Path folder) throws IOException {
+    List<Row> rows = new ArrayList<>();
+    for (String file : files(folder, ".txt")) {
+      String text = Files.readString(folder.resolve(file)).replace("\r\n", "\n");
+      rows.add(new Row(file, 0, Map.of(TextRows.NAME, file, TextRows.TEXT, text)));
+    }
+    return rows;
   }
 
-  private static List<String> names(Path folder) throws IOException {
+  private static List<String> files(Path folder, String ending) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .map(file -> file.getFileName().toString())
-          .filter(file -> file.endsWith(ENDING))
-          .map(file -> file.substring(0, file.length() - ENDING.length()))
+          .filter(file -> file.endsWith(ending))
           .sorted()
           .toList();
     }

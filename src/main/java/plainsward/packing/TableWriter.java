@@ -6,63 +6,40 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import plainsward.trade.PackedRows;
 import plainsward.trade.PackedRows.Kind;
 import plainsward.trade.Row;
 
-/** Writes tables as {@link PackedRows} reads them. */
+/** Writes a table as {@link PackedRows} reads it. */
 final class TableWriter {
-  private final Map<String, List<Map<String, Object>>> tables;
-  private final Map<String, Integer> places = new TreeMap<>();
-  private final Map<String, Integer> keys = new TreeMap<>();
-  private ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-  private DataOutputStream out = new DataOutputStream(bytes);
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private final DataOutputStream out = new DataOutputStream(bytes);
 
-  TableWriter(Map<String, List<Map<String, Object>>> tables) {
-    this.tables = new TreeMap<>(tables);
+  private TableWriter() {}
+
+  static byte[] written(List<Row> rows) throws IOException {
+    TableWriter writer = new TableWriter();
+    writer.write(rows);
+    return writer.bytes.toByteArray();
   }
 
-  /** Written twice, for only the first time tells where everything will stand. */
-  byte[] written() throws IOException {
-    write();
-    bytes = new ByteArrayOutputStream();
-    out = new DataOutputStream(bytes);
-    write();
-    return bytes.toByteArray();
-  }
-
-  private void write() throws IOException {
-    out.writeInt(tables.size());
-    for (String name : tables.keySet()) {
-      text(name);
-      out.writeInt(places.getOrDefault(name, 0));
-    }
-    for (List<Map<String, Object>> rows : tables.values()) {
-      for (Map<String, Object> row : rows) {
-        for (String key : row.keySet()) {
-          keys.putIfAbsent(key, 0);
-        }
-      }
-    }
-    for (String key : List.copyOf(keys.keySet())) {
-      keys.put(key, out.size());
+  private void write(List<Row> rows) throws IOException {
+    TreeSet<String> sorted = new TreeSet<>();
+    rows.forEach(row -> sorted.addAll(row.values().keySet()));
+    List<String> keys = new ArrayList<>(sorted);
+    out.writeInt(keys.size());
+    for (String key : keys) {
       text(key);
     }
-    for (Map.Entry<String, List<Map<String, Object>>> table : tables.entrySet()) {
-      places.put(table.getKey(), out.size());
-      rows(table.getValue());
-    }
-  }
-
-  private void rows(List<Map<String, Object>> rows) throws IOException {
     out.writeInt(rows.size());
-    for (Map<String, Object> row : rows) {
-      out.writeInt(row.size());
-      for (Map.Entry<String, Object> each : row.entrySet()) {
-        out.writeInt(keys.get(each.getKey()));
+    for (Row row : rows) {
+      out.writeInt(row.values().size());
+      for (Map.Entry<String, Object> each : row.values().entrySet()) {
+        out.writeInt(keys.indexOf(each.getKey()));
         value(each.getValue());
       }
     }

@@ -25,7 +25,7 @@ public final class PhraseBook<T> {
   private final List<Entry<T>> byNumber = new ArrayList<>();
   private final List<Entry<T>> byNothing = new ArrayList<>();
   private final Map<String, List<Entry<T>>> atWord = new ConcurrentHashMap<>();
-  private final Map<String, List<Unread<T>>> unread = new HashMap<>();
+  private final Map<String, List<Later<T>>> later = new HashMap<>();
   private PhraseBook<T> atStart;
   private int shortestPrefix = Integer.MAX_VALUE;
   private int longestPrefix;
@@ -42,55 +42,52 @@ public final class PhraseBook<T> {
 
   private record Entry<T>(List<PhrasePart> parts, T meaning) {}
 
-  /** A phrase to be read when its first word is met, and how many entries of it go before. */
-  private record Unread<T>(String phrase, T meaning, int before) {}
+  /** A phrase to be read when a word is met that it may begin with. */
+  private static final class Unread<T> {
+    private final String phrase;
+    private final T meaning;
+    private List<Entry<T>> read = List.of();
+
+    Unread(String phrase, T meaning) {
+      this.phrase = phrase;
+      this.meaning = meaning;
+    }
+
+    synchronized List<Entry<T>> entries() {
+      if (read.isEmpty()) {
+        read = PhraseParser.parse(phrase).stream().map(p -> new Entry<>(p, meaning)).toList();
+      }
+      return read;
+    }
+  }
+
+  /** Where an unread phrase stands: after so many of the entries of its word. */
+  private record Later<T>(Unread<T> phrase, int before) {}
 
   /**
    * Adds a phrase. A broken one is refused with an {@link IllegalArgumentException}, here or, where
-   * it begins with a plain word, when that word is first met.
+   * it begins with plain words, when one of those is first met.
    */
   public PhraseBook<T> add(String phrase, T meaning) {
-    String first = plainFirst(phrase);
-    if (first.isEmpty()) {
+    List<String> firsts = PhraseStart.words(phrase);
+    if (firsts.isEmpty()) {
       for (List<PhrasePart> parts : PhraseParser.parse(phrase)) {
         index(new Entry<>(parts, meaning));
       }
       return this;
     }
     assert !PhraseParser.parse(phrase).isEmpty();
-    List<Unread<T>> others = unread.get(first);
-    if (others == null) {
-      others = new ArrayList<>(2);
-      unread.put(first, others);
+    Unread<T> unread = new Unread<>(phrase, meaning);
+    for (String first : firsts) {
+      List<Later<T>> others = later.get(first);
+      if (others == null) {
+        others = new ArrayList<>(2);
+        later.put(first, others);
+      }
+      List<Entry<T>> known = byWord.get(first);
+      others.add(new Later<>(unread, known == null ? 0 : known.size()));
     }
-    List<Entry<T>> read = byWord.get(first);
-    others.add(new Unread<>(phrase, meaning, read == null ? 0 : read.size()));
     return this;
-  }
-
-  /** The word that every text of a phrase begins with, if that can be told without reading it. */
-  private static String plainFirst(String phrase) {
-    int space = phrase.indexOf(' ');
-    String first = space < 0 ? phrase : phrase.substring(0, space);
-    for (int i = 0; i < first.length(); i++) {
-      if (!Character.isLetterOrDigit(first.charAt(i))) {
-        return "";
-      }
-    }
-    return phrase.indexOf('|') < 0 || isOne(phrase) ? first : "";
-  }
-
-  /** Whether every choice of a phrase is in brackets. */
-  private static boolean isOne(String phrase) {
-    int depth = 0;
-    for (int i = 0; i < phrase.length(); i++) {
-      char c = phrase.charAt(i);
-      depth += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
-      if (c == '|' && depth == 0) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private void index(Entry<T> entry) {
@@ -161,16 +158,14 @@ public final class PhraseBook<T> {
     if (known == null) {
       known = new ArrayList<>(byWord.getOrDefault(word, List.of()));
       int more = known.size();
-      for (Unread<T> each : unread.getOrDefault(word, List.of())) {
-        for (List<PhrasePart> parts : PhraseParser.parse(each.phrase)) {
-          known.add(each.before + known.size() - more, new Entry<>(parts, each.meaning));
-        }
+      for (Later<T> each : later.getOrDefault(word, List.of())) {
+        known.addAll(each.before + known.size() - more, each.phrase.entries());
       }
       int most = Math.min(longestPrefix, word.length());
       for (int n = shortestPrefix; n <= most; n++) {
         known.addAll(byPrefix.getOrDefault(word.substring(0, n), List.of()));
       }
-      if (atWord.size() < MOST_KEPT || unread.containsKey(word)) {
+      if (atWord.size() < MOST_KEPT || later.containsKey(word)) {
         atWord.put(word, List.copyOf(known));
       }
     }

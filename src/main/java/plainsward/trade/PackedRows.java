@@ -1,8 +1,5 @@
 package plainsward.trade;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
@@ -15,16 +12,18 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The tables as the build packs them: all in one file, so that reading one costs neither a search
- * through the jar nor taking JSON apart. The file begins with the number of tables, then a name and
- * a place for each; what follows is written by {@code packing.TablePacker}.
+ * Reads a table as the build packs it, so that it costs neither a search through the jar nor taking
+ * JSON apart: the keys' number and the keys, then the rows' number and for each its values' number
+ * and the values, each with its key's place. {@code packing.TableWriter} writes it.
  */
 public final class PackedRows {
-  /** The file on the class path. */
-  public static final String FILE = "corpus/tables.packed";
+  /** The class that holds the tables, by its internal name. */
+  public static final String HOLDER = "plainsward/trade/PackedTables";
 
   /** A text with letters beyond Latin-1 says so by this bit of its length. */
   public static final int WIDE = 1 << 30;
+
+  private static final Map<String, Integer> NUMBERS = numbers();
 
   /** The kinds of values. */
   public enum Kind {
@@ -41,46 +40,62 @@ public final class PackedRows {
   }
 
   private static final Kind[] KINDS = Kind.values();
-  private static final PackedRows SHIPPED = new PackedRows();
 
   private final ByteBuffer bytes;
-  private final Map<String, Integer> places = new HashMap<>();
-  private final Map<Integer, String> keys = new HashMap<>();
+  private final String file;
+  private final String[] keys;
 
-  private PackedRows() {
-    this.bytes = ByteBuffer.wrap(shippedBytes());
-    int count = bytes.hasRemaining() ? bytes.getInt() : 0;
-    for (int i = 0; i < count; i++) {
-      String name = text();
-      places.put(name, bytes.getInt());
+  private PackedRows(String name, byte[] bytes) {
+    this.bytes = ByteBuffer.wrap(bytes);
+    this.file = Rows.file(name);
+    this.keys = new String[this.bytes.getInt()];
+    for (int i = 0; i < keys.length; i++) {
+      keys[i] = text();
     }
   }
 
-  private static byte[] shippedBytes() {
-    try (InputStream in = PackedRows.class.getClassLoader().getResourceAsStream(FILE)) {
-      return in == null ? new byte[0] : in.readAllBytes();
-    } catch (IOException fault) {
-      throw new UncheckedIOException(FILE + ": " + fault.getMessage(), fault);
+  private static Map<String, Integer> numbers() {
+    Map<String, Integer> numbers = new HashMap<>();
+    String names = new String(bytes(0), StandardCharsets.ISO_8859_1);
+    int from = 0;
+    for (int end = names.indexOf('\n'); end >= 0; end = names.indexOf('\n', from)) {
+      numbers.put(names.substring(from, end), numbers.size() + 1);
+      from = end + 1;
     }
+    return numbers;
   }
 
-  /** The tables that ship with the program; none where they were not packed. */
-  static PackedRows shipped() {
-    return SHIPPED;
+  private static byte[] bytes(int number) {
+    String[] pieces = PackedTables.pieces(number);
+    int size = 0;
+    for (String piece : pieces) {
+      size += piece.length();
+    }
+    byte[] bytes = new byte[size];
+    int at = 0;
+    for (String piece : pieces) {
+      byte[] part = piece.getBytes(StandardCharsets.ISO_8859_1);
+      System.arraycopy(part, 0, bytes, at, part.length);
+      at += part.length;
+    }
+    return bytes;
   }
 
-  /** Whether a table is here. */
-  boolean has(String table) {
-    return places.containsKey(table);
+  /** Whether a table of this name was packed. */
+  static boolean has(String name) {
+    return NUMBERS.containsKey(name);
   }
 
-  /** The rows of a table that is here. */
-  synchronized List<Row> rows(String table) {
-    bytes.position(places.get(table));
+  /** The rows of a table that was packed. */
+  static List<Row> of(String name) {
+    return new PackedRows(name, bytes(NUMBERS.get(name))).rows();
+  }
+
+  private List<Row> rows() {
     int count = bytes.getInt();
     List<Row> rows = new ArrayList<>(count);
     for (int i = 0; i < count; i++) {
-      rows.add(new Row(Rows.file(table), i, values()));
+      rows.add(new Row(file, i, values()));
     }
     return rows;
   }
@@ -89,24 +104,10 @@ public final class PackedRows {
     int count = bytes.getInt();
     Map<String, Object> values = new LinkedHashMap<>();
     for (int i = 0; i < count; i++) {
-      String key = key();
+      String key = keys[bytes.getInt()];
       values.put(key, value());
     }
     return values;
-  }
-
-  /** Keys are written once; a row only tells where. */
-  private String key() {
-    int place = bytes.getInt();
-    String known = keys.get(place);
-    if (known == null) {
-      int back = bytes.position();
-      bytes.position(place);
-      known = text();
-      keys.put(place, known);
-      bytes.position(back);
-    }
-    return known;
   }
 
   private Object value() {

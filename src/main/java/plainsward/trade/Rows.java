@@ -8,12 +8,12 @@ public final class Rows {
 
   /** The rows of the table {@code corpus/tables/<name>.json}. */
   public static List<Row> of(String name) {
-    return arePacked(name) ? PackedRows.shipped().rows(name) : JsonRows.of(name);
+    return arePacked(name) ? PackedRows.of(name) : JsonRows.of(name);
   }
 
   /** Whether the build has packed a table of this name. */
   public static boolean arePacked(String name) {
-    return PackedRows.shipped().has(name);
+    return PackedRows.has(name);
   }
 
   static String file(String name) {
