@@ -41,10 +41,7 @@ final class Cues {
   }
 
   private static void add(
-      Map<String, Integer> weights,
-      List<PhraseBook.Found<RoleBook.Cue>> cues,
-      String of,
-      int gap) {
+      Map<String, Integer> weights, List<PhraseBook.Found<RoleBook.Cue>> cues, String of, int gap) {
     for (PhraseBook.Found<RoleBook.Cue> cue : cues) {
       RoleBook.Cue said = cue.meaning();
       if (said.of().equals(of) && gap <= said.within()) {

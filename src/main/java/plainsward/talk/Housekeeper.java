@@ -51,13 +51,15 @@ final class Housekeeper {
     return Optional.empty();
   }
 
+  /** The same without its text, to be told in short. */
   private static Reply shorter(Reply reply) {
-    ReplyBuilder brief = new ReplyBuilder(reply.kind()).headline(reply.headline());
+    ReplyBuilder brief = new ReplyBuilder(reply.kind()).headline(reply.headline()).brief();
     reply.topics().forEach(brief::topic);
     reply.figures().forEach(brief::figure);
     reply.cautions().stream().limit(1).forEach(brief::caution);
     reply.needs().forEach(brief::need);
-    return brief.build();
+    reply.suggest().forEach(brief::suggest);
+    return brief.understood(reply.understood()).build();
   }
 
   private Reply known(Facts turn) {

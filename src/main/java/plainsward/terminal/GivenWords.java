@@ -28,6 +28,11 @@ final class GivenWords {
     return lines;
   }
 
+  /** What was read, a phrase each. */
+  static List<String> read(Reply reply) {
+    return reply.understood().stream().map(GivenWords::phrase).distinct().toList();
+  }
+
   private static String phrase(Understood understood) {
     boolean sides = understood.name().equals("shape");
     String value = sides ? understood.said() : understood.word().orElse(understood.said());

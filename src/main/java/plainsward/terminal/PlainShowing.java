@@ -1,6 +1,5 @@
 package plainsward.terminal;
 
-import java.util.List;
 import plainsward.reply.Reply;
 
 /**
@@ -12,7 +11,7 @@ record PlainShowing(boolean brief) implements Showing {
 
   @Override
   public Page page(Reply reply) {
-    return brief ? new Page(List.of(PlainText.of(reply, true)), List.of()) : PlainText.page(reply);
+    return PlainText.page(reply, brief);
   }
 
   @Override

@@ -13,15 +13,17 @@ final class PlainText {
 
   /** The whole reply, or the three sentences of it. */
   static String of(Reply reply, boolean brief) {
-    return brief
+    return brief || reply.isBrief()
         ? BriefText.of(reply)
         : String.join("\n", Fit.rows(ReplyLines.of(reply).stream().map(PlainText::laid).toList()));
   }
 
   /** What of the reply takes no more than a screen of 80 columns, and the rest of it. */
-  static Page page(Reply reply) {
-    return Fit.page(
-        ReplyLines.of(reply), reply.kind(), PlainText::laid, Hints.TALK, ScreenText.MOST_ROWS);
+  static Page page(Reply reply, boolean brief) {
+    return brief || reply.isBrief()
+        ? new Page(BriefText.paragraphs(reply), List.of())
+        : Fit.page(
+            ReplyLines.of(reply), reply.kind(), PlainText::laid, Hints.TALK, ScreenText.MOST_ROWS);
   }
 
   private static Laid laid(Line line) {

@@ -16,7 +16,7 @@ record ScreenShowing(Terminal terminal, Palette palette, boolean brief) implemen
 
   @Override
   public Page page(Reply reply) {
-    return brief ? screen().brief(reply) : screen().page(reply);
+    return screen().page(reply, brief);
   }
 
   @Override

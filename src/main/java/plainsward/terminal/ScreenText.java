@@ -38,15 +38,13 @@ final class ScreenText {
     return String.join("\n", lines);
   }
 
-  /** Three sentences at most. */
-  Page brief(Reply reply) {
-    return new Page(List.of(own(BriefText.of(reply))), List.of());
-  }
-
-  /** The reply. */
-  Page page(Reply reply) {
-    return Fit.page(
-        ReplyLines.of(reply, palette.pen(width)), reply.kind(), this::laid, hints, MOST_ROWS);
+  /** The reply, or what is said of it in short. */
+  Page page(Reply reply, boolean brief) {
+    if (brief || reply.isBrief()) {
+      return new Page(BriefText.paragraphs(reply).stream().map(this::own).toList(), List.of());
+    }
+    List<Line> lines = ReplyLines.of(reply, palette.pen(width));
+    return Fit.page(lines, reply.kind(), this::laid, hints, MOST_ROWS);
   }
 
   private Laid laid(Line line) {

@@ -61,13 +61,16 @@ final class Session {
     }
     Palette palette = Palette.of(around, false);
     ScreenText screen = new ScreenText(palette, Columns.of(around), Hints.ONCE);
-    return (choices.brief() ? screen.brief(reply) : screen.page(reply)).text();
+    return screen.page(reply, choices.brief()).text();
   }
 
   private String piped(Reply reply) {
-    return choices.json()
-        ? JsonLine.of(reply, choices.brief())
-        : PlainText.of(reply, choices.brief());
+    if (choices.json()) {
+      return JsonLine.of(reply, choices.brief());
+    }
+    return choices.brief()
+        ? String.join("\n", BriefText.paragraphs(reply))
+        : PlainText.of(reply, false);
   }
 
   private int conversation() throws Unreadable {

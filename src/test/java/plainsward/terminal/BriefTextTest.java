@@ -53,12 +53,36 @@ class BriefTextTest {
   }
 
   @Test
+  void shorterTellsTheLastReplyInShort() {
+    Ran talk = Ran.real("2 gal tank, 4,000 sq ft, 1.5 fl oz per 1000. how much?\nshorter please\n");
+    String shorter = talk.out().substring(talk.out().lastIndexOf("Use 6 fl oz"));
+    String[] lines = shorter.split("\n", -1);
+    assertTrue(BriefText.sentences(lines[0]).size() <= 3, shorter);
+    assertTrue(shorter.contains("Write down: ") && shorter.contains("2 gal tank"), shorter);
+    assertFalse(shorter.contains("How it was worked out"), shorter);
+  }
+
+  @Test
+  void whatToWriteDownIsTheFactsAndTheFigures() {
+    assertEquals(
+        List.of(
+            "Use 7.5 fl oz in all: 3 fl oz in each of two 2 gal fills, 1.5 fl oz in the last."
+                + " Check the figure against your own label before you pour.",
+            "Ask next: How long do I keep the dog off?",
+            "Write down: 5,000 sq ft of lawn; 2 gal tank; Product total: 7.5 fl oz; Spray total: 5"
+                + " gal; Fills: 3."),
+        BriefText.paragraphs(SampleReplies.mix()));
+  }
+
+  @Test
   void briefHoldsForTheScreenAndForJsonAlike() {
     Ran json = Ran.echo("", "--json", "--brief", "q");
     assertEquals("q|2026-05-01|us", JsonTree.object(json.out()).get("text"));
     Ran real = Ran.real("", "--brief", "lawn 5,000 sq ft, label 1.5 fl oz per 1000, 2 gal tank");
-    assertEquals(1, real.lines().length);
-    assertTrue(BriefText.sentences(real.out()).size() <= 3, real.out());
+    assertTrue(BriefText.sentences(real.lines()[0]).size() <= 3, real.out());
+    assertTrue(real.lines()[1].startsWith("Ask next: "), real.out());
+    assertTrue(real.lines()[2].startsWith("Write down: 5,000 sq ft of lawn; "), real.out());
+    assertEquals(3, real.lines().length);
     assertFalse(real.out().contains("Take care"));
   }
 }

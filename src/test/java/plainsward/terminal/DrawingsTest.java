@@ -71,8 +71,10 @@ class DrawingsTest {
   @Test
   void aReplyIsDrawnOnAScreenAndToldInWordsWithoutOne() {
     for (Reply reply : List.of(SampleReplies.lawn(), SampleReplies.days(), SampleReplies.hours())) {
-      Page drawn = new ScreenText(new Palette(false, false, true), 80, Hints.TALK).page(reply);
-      Page told = new ScreenText(new Palette(false, false, false), 80, Hints.TALK).page(reply);
+      Page drawn =
+          new ScreenText(new Palette(false, false, true), 80, Hints.TALK).page(reply, false);
+      Page told =
+          new ScreenText(new Palette(false, false, false), 80, Hints.TALK).page(reply, false);
       String plain = PlainText.of(reply, false);
       assertTrue(drawn.text().contains("▒") || drawn.text().contains("S·"), drawn.text());
       assertTrue(told.text().chars().noneMatch(c -> c == '▒'), told.text());

@@ -46,7 +46,7 @@ class OneScreenTest {
     for (int columns : new int[] {40, 80, 120}) {
       ScreenText screen = new ScreenText(new Palette(false, false, true), columns, Hints.TALK);
       for (Reply reply : REPLIES) {
-        Page page = screen.page(reply);
+        Page page = screen.page(reply, false);
         assertTrue(page.shown().size() <= ScreenText.MOST_ROWS, page.text());
         for (String row : page.shown()) {
           assertTrue(LineBreaker.columns(row) <= columns, row);
@@ -60,7 +60,7 @@ class OneScreenTest {
   @Test
   void asPlainText() {
     for (Reply reply : REPLIES) {
-      Page page = PlainText.page(reply);
+      Page page = PlainText.page(reply, false);
       int rows = 0;
       for (String line : page.shown()) {
         rows += Math.max(1, LineBreaker.lines(line, 80, 0).size());
@@ -72,11 +72,12 @@ class OneScreenTest {
   @Test
   void atEightyColumnsFewRepliesKeepAnythingBackAndWhatWasReadIsAlwaysShown() {
     ScreenText screen = new ScreenText(new Palette(false, false, true), 80, Hints.TALK);
-    long cut = REPLIES.stream().filter(reply -> !screen.page(reply).rest().isEmpty()).count();
+    long cut =
+        REPLIES.stream().filter(reply -> !screen.page(reply, false).rest().isEmpty()).count();
     System.out.printf("%d of %d replies keep something for more%n", cut, REPLIES.size());
     for (Reply reply : REPLIES) {
       boolean read = PlainText.of(reply, false).contains("I read: ");
-      assertEquals(read, screen.page(reply).text().contains("I read: "));
+      assertEquals(read, screen.page(reply, false).text().contains("I read: "));
     }
   }
 }

@@ -19,10 +19,10 @@ final class ScreenCheck {
     for (Palette palette : PALETTES) {
       for (int columns : new int[] {1, 40, 77, 500}) {
         ScreenText screen = new ScreenText(palette, columns, Hints.TALK);
-        Page page = screen.page(reply);
+        Page page = screen.page(reply, false);
         harmless(PAINT.matcher(page.text()).replaceAll(""));
         harmless(PAINT.matcher(String.join("\n", page.rest())).replaceAll(""));
-        harmless(PAINT.matcher(screen.brief(reply).text()).replaceAll(""));
+        harmless(PAINT.matcher(screen.page(reply, true).text()).replaceAll(""));
       }
     }
     harmless(PlainText.of(reply, false));

@@ -43,7 +43,7 @@ class ScreenTextTest {
     REPLIES.forEach(
         (name, reply) -> {
           for (int columns : new int[] {40, 80, 120}) {
-            String screen = new ScreenText(DRAWN, columns, Hints.TALK).page(reply).text();
+            String screen = new ScreenText(DRAWN, columns, Hints.TALK).page(reply, false).text();
             screens.put(name + "." + columns + ".txt", screen + "\n");
           }
           screens.put(name + ".plain.txt", PlainText.of(reply, false) + "\n");
@@ -51,8 +51,9 @@ class ScreenTextTest {
     Palette ascii = new Palette(false, true, true);
     Palette colour = new Palette(true, false, true);
     Reply mix = SampleReplies.mix();
-    screens.put("mix.ascii.txt", new ScreenText(ascii, 80, Hints.TALK).page(mix).text() + "\n");
-    String painted = new ScreenText(colour, 80, Hints.TALK).page(mix).text();
+    screens.put(
+        "mix.ascii.txt", new ScreenText(ascii, 80, Hints.TALK).page(mix, false).text() + "\n");
+    String painted = new ScreenText(colour, 80, Hints.TALK).page(mix, false).text();
     screens.put("mix.colour.txt", painted.replace("\u001b", "<ESC>") + "\n");
     return screens;
   }
@@ -91,7 +92,7 @@ class ScreenTextTest {
   void noScreenIsLongerThan40RowsOrWiderThanTheTerminal() {
     for (Reply reply : REPLIES.values()) {
       for (int columns = 40; columns <= 120; columns++) {
-        Page page = new ScreenText(DRAWN, columns, Hints.TALK).page(reply);
+        Page page = new ScreenText(DRAWN, columns, Hints.TALK).page(reply, false);
         assertTrue(page.shown().size() <= ScreenText.MOST_ROWS);
         for (String row : page.shown()) {
           assertTrue(LineBreaker.columns(row) <= columns, row);
@@ -102,7 +103,7 @@ class ScreenTextTest {
 
   @Test
   void atMostFourCautionsAreShownAndTheRestIsKept() {
-    Page page = new ScreenText(DRAWN, 80, Hints.TALK).page(SampleReplies.tooLong());
+    Page page = new ScreenText(DRAWN, 80, Hints.TALK).page(SampleReplies.tooLong(), false);
     assertEquals(4, page.shown().stream().filter(row -> row.contains("Mind the thing")).count());
     assertEquals(8, page.rest().stream().filter(row -> row.contains("Mind the thing")).count());
     assertEquals(HINT, page.shown().get(page.shown().size() - 1));
@@ -110,7 +111,7 @@ class ScreenTextTest {
 
   @Test
   void nothingIsLostBetweenTheScreenAndItsRest() {
-    Page page = new ScreenText(DRAWN, 80, Hints.TALK).page(SampleReplies.tooLong());
+    Page page = new ScreenText(DRAWN, 80, Hints.TALK).page(SampleReplies.tooLong(), false);
     StringBuilder all = new StringBuilder(page.text());
     while (!page.rest().isEmpty()) {
       page = page.turned(20);
@@ -126,7 +127,7 @@ class ScreenTextTest {
 
   @Test
   void inAnEmergencyNoCautionIsKeptBack() {
-    Page page = new ScreenText(DRAWN, 80, Hints.TALK).page(SampleReplies.emergency());
+    Page page = new ScreenText(DRAWN, 80, Hints.TALK).page(SampleReplies.emergency(), false);
     assertTrue(page.text().contains("Step 5 matters."));
     assertEquals(List.of(), page.rest());
   }
@@ -135,7 +136,7 @@ class ScreenTextTest {
   void asciiScreensHoldNothingElse() {
     Palette ascii = new Palette(false, true, true);
     for (Reply reply : REPLIES.values()) {
-      String text = new ScreenText(ascii, 80, Hints.TALK).page(reply).text();
+      String text = new ScreenText(ascii, 80, Hints.TALK).page(reply, false).text();
       assertTrue(text.chars().allMatch(c -> c == '\n' || c >= ' ' && c < 0x7f), text);
     }
   }
@@ -144,7 +145,7 @@ class ScreenTextTest {
   void theOnlyEscapeSequencesAreTheScreensOwnColours() {
     Palette colour = new Palette(true, false, true);
     for (Reply reply : REPLIES.values()) {
-      String text = new ScreenText(colour, 80, Hints.TALK).page(reply).text();
+      String text = new ScreenText(colour, 80, Hints.TALK).page(reply, false).text();
       String bare = text.replaceAll("\u001b\\[[0-9;]*m", "").replace("\n", "");
       assertTrue(bare.codePoints().allMatch(CleanTextTest::isHarmless), bare);
     }
