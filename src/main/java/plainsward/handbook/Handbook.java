@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.search.ScoreDoc;
@@ -16,15 +18,17 @@ import org.apache.lucene.store.ByteBuffersDirectory;
  * that costs a large part of the time that one answer takes. Any number of threads may search.
  */
 public final class Handbook {
-  private static final Handbook SHIPPED = new Handbook(ShippedIndex::open, List.of());
+  private static final Handbook SHIPPED = new Handbook(ShippedIndex::open, List.of(), Set.of());
 
   private final Supplier<Shelf> opening;
   private final List<String> refused;
+  private final Set<String> own;
   private volatile Shelf open;
 
-  Handbook(Supplier<Shelf> opening, List<String> refused) {
+  Handbook(Supplier<Shelf> opening, List<String> refused, Set<String> own) {
     this.opening = opening;
     this.refused = List.copyOf(refused);
+    this.own = Set.copyOf(own);
   }
 
   /** The notes that come with the program. */
@@ -67,30 +71,36 @@ public final class Handbook {
    */
   public Handbook plus(Path notesFolder, Progress progress) {
     List<String> faults = new ArrayList<>(refused);
+    Set<String> ids = new HashSet<>(own);
     try {
       ByteBuffersDirectory index = new ByteBuffersDirectory();
       try (NoteIndexer indexer = new NoteIndexer(index)) {
-        addAll(NoteFolder.files(notesFolder), indexer, progress, faults);
+        ids.addAll(added(NoteFolder.files(notesFolder), indexer, progress, faults));
       }
-      DirectoryReader own = DirectoryReader.open(ArrayDirectory.copyOf(index));
-      return new Handbook(() -> both(own), faults);
+      DirectoryReader notes = DirectoryReader.open(ArrayDirectory.copyOf(index));
+      return new Handbook(() -> both(notes), faults, ids);
     } catch (IOException fault) {
       throw new UncheckedIOException("The notes folder can't be read: " + notesFolder, fault);
     }
   }
 
-  private static void addAll(
+  /** Adds the notes of these files; gives the ids of those that could be read. */
+  private static Set<String> added(
       List<Path> files, NoteIndexer indexer, Progress progress, List<String> faults)
       throws IOException {
+    Set<String> ids = new HashSet<>();
     int done = 0;
     for (Path file : files) {
       try {
-        indexer.add(NoteReader.read(file));
+        Note note = NoteReader.read(file);
+        indexer.add(note);
+        ids.add(note.id());
       } catch (NoteFault fault) {
         faults.add(fault.getMessage());
       }
       progress.at(++done, files.size());
     }
+    return ids;
   }
 
   private Shelf both(DirectoryReader own) {
@@ -99,6 +109,16 @@ public final class Handbook {
     } catch (IOException fault) {
       throw new UncheckedIOException(fault);
     }
+  }
+
+  /** Whether there are notes of a user's own. */
+  public boolean hasOwn() {
+    return !own.isEmpty();
+  }
+
+  /** Whether a note is one of a user's own. */
+  public boolean isOwn(Note note) {
+    return own.contains(note.id());
   }
 
   /** What is wrong with each file that {@link #plus} had to leave out, a sentence each. */

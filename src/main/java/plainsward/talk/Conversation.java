@@ -98,8 +98,7 @@ public final class Conversation {
     try {
       return reply(facts);
     } catch (ArithmeticException nought) {
-      return Replies.mixedUp(
-          "mix", new Request(facts, known(facts), facts.asks(), setting.units(), setting.today()));
+      return Replies.mixedUp("mix", request(facts, facts.asks()));
     }
   }
 
@@ -125,6 +124,7 @@ public final class Conversation {
     return housekeeping(facts)
         .or(() -> moreOfTheMishap(facts))
         .or(() -> refused(facts))
+        .or(() -> ownNote(facts))
         .or(() -> outside(facts))
         .orElseGet(() -> talk(facts));
   }
@@ -142,14 +142,21 @@ public final class Conversation {
     return lastReply.filter(r -> r.kind() == Kind.EMERGENCY && !asks).map(Replies::stillEmergency);
   }
 
+  /** What a note of the user's own plainly answers, whatever it is about. */
+  private Optional<Reply> ownNote(Facts facts) {
+    boolean dose = facts.all().stream().anyMatch(f -> DOSE_FACTS.contains(f.name()));
+    return dose || !setting.handbook().hasOwn()
+        ? Optional.empty()
+        : NoteTopic.own(request(facts, facts.asks()));
+  }
+
   /** What is outside the trade: says so, and what part is ours. */
   private Optional<Reply> outside(Facts facts) {
     boolean ours = facts.has("weed") || facts.has("active");
     if (ours || !TradeWords.areOutside(facts.tokens())) {
       return Optional.empty();
     }
-    Request request =
-        new Request(facts, known(facts), facts.asks(), setting.units(), setting.today());
+    Request request = request(facts, facts.asks());
     return Optional.of(NoteTopic.outside(request));
   }
 
@@ -187,8 +194,7 @@ public final class Conversation {
 
   private Reply talk(Facts facts) {
     if (facts.says("senseless")) {
-      return Replies.mixedUp(
-          "mix", new Request(facts, known(facts), facts.asks(), setting.units(), setting.today()));
+      return Replies.mixedUp("mix", request(facts, facts.asks()));
     }
     List<Fact> tied = new Understanding(facts, memory, pending, setting.units()).facts();
     AirNumbers air = new AirNumbers(facts, setting.units(), lastTopics().contains("weather"));
@@ -205,9 +211,7 @@ public final class Conversation {
       return logged.get();
     }
     Facts heard = facts.with(tied);
-    Optional<Reply> limit =
-        Limits.check(
-            new Request(heard, known(heard), facts.asks(), setting.units(), setting.today()), most);
+    Optional<Reply> limit = Limits.check(request(heard, facts.asks()), most);
     if (limit.isPresent()) {
       return limit.get();
     }
@@ -337,8 +341,7 @@ public final class Conversation {
     if (figures || told) {
       return Optional.empty();
     }
-    Request request =
-        new Request(facts, known(facts), facts.asks(), setting.units(), setting.today());
+    Request request = request(facts, facts.asks());
     boolean fragment = facts.tokens().size() <= SHORT && !lastWords.isEmpty();
     if (!fragment && !TradeWords.areIn(facts.tokens())) {
       return Optional.empty();
@@ -378,7 +381,7 @@ public final class Conversation {
       last = new Pending(List.of(), topics, asks);
       return which.get();
     }
-    Request request = new Request(facts, known(facts), asks, setting.units(), setting.today());
+    Request request = request(facts, asks);
     Optional<Reply> answer = Answers.of(topics, request);
     if (answer.isEmpty()) {
       return Replies.notUnderstood();
@@ -418,6 +421,11 @@ public final class Conversation {
   private void likely(String weed) {
     Fact fact = Fact.of("weed", weed, "the weed you described", 0).doubting(List.of("likely"));
     memory.replace("weed", List.of(fact), turn);
+  }
+
+  private Request request(Facts facts, List<Ask> asks) {
+    return new Request(
+        facts, known(facts), asks, setting.units(), setting.today(), setting.handbook());
   }
 
   private Map<String, List<Known>> known(Facts facts) {

@@ -12,6 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.Semaphore;
+import java.util.function.LongConsumer;
 import plainsward.reply.Reply;
 
 /**
@@ -64,16 +65,17 @@ final class Batch {
   /**
    * Answers all lines, or as many as anybody reads the answers of.
    *
+   * @param progress hears how many lines are answered
    * @return whether every line got its replies
    * @throws IOException where the input can't be read to its end
    */
-  boolean run(InputStream in) throws IOException {
+  boolean run(InputStream in, LongConsumer progress) throws IOException {
     ExecutorService answering =
         Executors.newFixedThreadPool(workers, task -> daemon("answering", task));
     Thread reading = daemon("reading", () -> read(new LineSource(in, LONGEST_LINE), answering));
     reading.start();
     try {
-      return write();
+      return write(progress);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       return false;
@@ -120,14 +122,16 @@ final class Batch {
     answering.execute(task);
   }
 
-  private boolean write() throws InterruptedException, IOException {
+  private boolean write(LongConsumer progress) throws InterruptedException, IOException {
     boolean good = true;
+    long done = 0;
     Job job = next();
     while (job.answer().isPresent() && !out.isClosed()) {
       Answer answer = answered(job.answer().get());
       good &= answer.isGood();
       out.line(answer.line());
       room.release(job.bytes());
+      progress.accept(++done);
       job = next();
     }
     out.flush();

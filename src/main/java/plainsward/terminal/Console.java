@@ -1,9 +1,12 @@
 package plainsward.terminal;
 
+import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
+import org.jline.terminal.spi.SystemStream;
+import org.jline.terminal.spi.TerminalProvider;
 
 /** What the Java runtime can tell of the terminal without opening it. */
 final class Console {
@@ -26,6 +29,24 @@ final class Console {
       Object answer = java.io.Console.class.getMethod("isTerminal").invoke(console);
       return Boolean.TRUE.equals(answer);
     } catch (ReflectiveOperationException notToBeAsked) {
+      return false;
+    }
+  }
+
+  /** Whether standard error is a terminal; slow at the first call, since a library is loaded. */
+  static boolean isErrorTerminal() {
+    return isSystemTerminal(SystemStream.Error);
+  }
+
+  /** Whether standard output is a terminal, whatever the input is; slow at the first call. */
+  static boolean isOutputTerminal() {
+    return isSystemTerminal(SystemStream.Output);
+  }
+
+  private static boolean isSystemTerminal(SystemStream stream) {
+    try {
+      return TerminalProvider.load("jni").isSystemStream(stream);
+    } catch (IOException | LinkageError notToBeAsked) {
       return false;
     }
   }

@@ -3,6 +3,7 @@ package plainsward.terminal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import plainsward.handbook.Handbook;
 import plainsward.records.RecordBook;
 import plainsward.records.RecordFault;
 import plainsward.talk.Setting;
@@ -12,10 +13,17 @@ import plainsward.units.UnitSystem;
 final class Desk {
   private final Choices choices;
   private final Surroundings around;
+  private final Handbook handbook;
 
-  Desk(Choices choices, Surroundings around) {
+  /**
+   * A desk.
+   *
+   * @param handbook the notes that are searched
+   */
+  Desk(Choices choices, Surroundings around, Handbook handbook) {
     this.choices = choices;
     this.around = around;
+    this.handbook = handbook;
   }
 
   /** A conversation as chosen on the command line, with the saved records beside it. */
@@ -43,6 +51,7 @@ final class Desk {
   private Answering open(
       Optional<LocalDate> today, Optional<UnitSystem> units, Optional<RecordBook> book) {
     LocalDate date = today.or(choices::today).orElseGet(() -> LocalDate.now(around.clock()));
-    return around.opening().apply(new Setting(date, units.orElse(choices.units()), book));
+    UnitSystem system = units.orElse(choices.units());
+    return around.opening().apply(new Setting(date, system, book, handbook));
   }
 }

@@ -28,6 +28,11 @@ final class Out {
     }
   }
 
+  /** Writes a piece of a line. */
+  void text(String piece) {
+    waiting.writeBytes(piece.getBytes(StandardCharsets.UTF_8));
+  }
+
   /** Hands on what was written. */
   void flush() {
     if (!closed) {

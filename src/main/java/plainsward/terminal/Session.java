@@ -18,7 +18,6 @@ final class Session {
   private final InputStream in;
   private final Out out;
   private final Out messages;
-  private final Desk desk;
 
   Session(Choices choices, Surroundings around, InputStream in, PrintStream stream, Out messages) {
     this.choices = choices;
@@ -26,7 +25,6 @@ final class Session {
     this.in = in;
     this.out = new Out(stream);
     this.messages = messages;
-    this.desk = new Desk(choices, around);
   }
 
   /**
@@ -36,13 +34,10 @@ final class Session {
    * @throws Unreadable where a file or folder that was named can't be read
    */
   int run() throws Unreadable {
-    if (choices.notes().isPresent() && !Files.isDirectory(choices.notes().get())) {
-      throw new Unreadable("There is no folder " + choices.notes().get() + " of notes.");
-    }
     return switch (choices.way()) {
       case HELP -> told(HelpText.usage());
       case VERSION -> told(HelpText.version());
-      case QUESTION -> told(look(desk.open().answer(choices.question())));
+      case QUESTION -> told(look(desk().open().answer(choices.question())));
       case BATCH -> batch();
       case CONVERSATION -> conversation();
     };
@@ -75,10 +70,10 @@ final class Session {
 
   private int conversation() throws Unreadable {
     if (around.isTerminal() && !choices.json()) {
-      return status(new TerminalSession(choices, around, desk, messages).run());
+      return status(new TerminalSession(choices, around, desk(), messages).run());
     }
     try {
-      Turns turns = new Turns(desk.open(), showing(), talkFile());
+      Turns turns = new Turns(desk().open(), showing(), talkFile());
       return status(new PipedTalk(turns, out, choices.json() ? "" : "\n").run(in));
     } catch (IOException broken) {
       throw new Unreadable("The input can't be read to its end.");
@@ -106,11 +101,22 @@ final class Session {
   }
 
   private int batch(InputStream lines, String name) throws Unreadable {
-    try {
-      return status(new Batch(desk, out, choices.brief(), workers()).run(lines));
+    Desk desk = desk();
+    try (Waiting waiting = Waiting.on(messages, "answering", Session::isWatchedAlone)) {
+      Batch batch = new Batch(desk, out, choices.brief(), workers());
+      return status(batch.run(lines, done -> waiting.at(done, 0)));
     } catch (IOException broken) {
       throw new Unreadable(name + " can't be read to its end.");
     }
+  }
+
+  /** Whether somebody sees standard error, and not the answers on the same screen. */
+  private static boolean isWatchedAlone() {
+    return Console.isErrorTerminal() && !Console.isOutputTerminal();
+  }
+
+  private Desk desk() throws Unreadable {
+    return new Desk(choices, around, OwnNotes.with(choices.notes(), messages));
   }
 
   /** Lines that write to the same folder are answered one after the other, so that order counts. */

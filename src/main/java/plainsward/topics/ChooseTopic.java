@@ -91,7 +91,7 @@ public final class ChooseTopic implements Topic {
   }
 
   private static Reply inWords(Request request, Sheet sheet) {
-    Optional<Note> note = Notes.best(request.turn().text(), Set.of("choose"), NOTE_FITS);
+    Optional<Note> note = Notes.best(request, request.turn().text(), Set.of("choose"), NOTE_FITS);
     if (note.isPresent() && !isBare(request)) {
       Notes.tell(note.get(), sheet);
       GrassWords.caution(request, sheet);
@@ -115,7 +115,8 @@ public final class ChooseTopic implements Topic {
   private static Reply forWeed(Request request, Sheet sheet, List<Row> weeds) {
     Row weed = weeds.get(0);
     Optional<Note> note =
-        Notes.best(request.turn().text(), Set.of("choose"), 0.3).filter(n -> isAbout(n, weed));
+        Notes.best(request, request.turn().text(), Set.of("choose"), 0.3)
+            .filter(n -> isAbout(n, weed));
     sheet.say(way(weed));
     note.ifPresent(n -> Notes.tell(n, sheet));
     if (note.isEmpty()) {

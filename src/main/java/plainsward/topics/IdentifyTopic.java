@@ -52,7 +52,8 @@ public final class IdentifyTopic implements Topic {
   }
 
   private static Reply unclear(Request request, Sheet sheet, List<Row> named) {
-    Optional<Note> note = Notes.best(request.turn().text(), Set.of("identify"), NOTE_ALONE);
+    Optional<Note> note =
+        Notes.best(request, request.turn().text(), Set.of("identify"), NOTE_ALONE);
     boolean looks =
         !WeedBook.shipped().matches(request.turn().tokens()).isEmpty()
             || !named.isEmpty()
@@ -86,7 +87,8 @@ public final class IdentifyTopic implements Topic {
     if (!others.isEmpty()) {
       sheet.say("It could also be " + String.join(" or ", others));
     }
-    Notes.best(request.turn().text(), Set.of("identify"), 0.5).ifPresent(n -> Notes.tell(n, sheet));
+    Notes.best(request, request.turn().text(), Set.of("identify"), 0.5)
+        .ifPresent(n -> Notes.tell(n, sheet));
     sheet.suggest("What gets rid of " + best.weed().text("name") + " in my grass?");
     String sure = others.isEmpty() ? "That is most likely " : "That looks most like ";
     return sheet.answer(sure + name(best.weed()) + ".");
@@ -99,7 +101,7 @@ public final class IdentifyTopic implements Topic {
   }
 
   private static Reply apart(Request request, Sheet sheet, List<Row> named) {
-    Optional<Note> note = Notes.best(request.turn().text(), Set.of("identify"), 0.3);
+    Optional<Note> note = Notes.best(request, request.turn().text(), Set.of("identify"), 0.3);
     note.ifPresent(n -> Notes.tell(n, sheet));
     List<WeedBook.Match> matches = WeedBook.shipped().matches(request.turn().tokens());
     named.forEach(weed -> sheet.say(capital(weed.text("name")) + ": " + weed.text("tell")));

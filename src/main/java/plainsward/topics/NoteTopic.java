@@ -11,6 +11,7 @@ import plainsward.reply.ReplyBuilder;
 public class NoteTopic implements Topic {
   private static final double ANOTHER_KIND = 0.75;
   private static final double NEAR = 0.45;
+  private static final double OWN = 0.6;
   private static final int FRAGMENT = 6;
 
   /** The topics whose answer depends on the weed. */
@@ -49,7 +50,7 @@ public class NoteTopic implements Topic {
   /** The reply to a part of the message. */
   public Reply reply(Request request, String words) {
     Sheet sheet = new Sheet(request, code);
-    Optional<Note> note = Notes.of(words, code, ANOTHER_KIND);
+    Optional<Note> note = Notes.of(request, words, code, ANOTHER_KIND);
     if (note.isEmpty()) {
       return sheet.ask("Tell me a little more: what did you see, use or want to do?", "product");
     }
@@ -58,7 +59,13 @@ public class NoteTopic implements Topic {
 
   /** The nearest note of any kind, where one is near enough. */
   public static Optional<Reply> anywhere(Request request, String words, Set<String> prefer) {
-    return Notes.best(words, prefer, NEAR)
+    return Notes.best(request, words, prefer, NEAR)
+        .map(note -> told(note, new Sheet(request, note.topics().get(0))));
+  }
+
+  /** A note of the user's own that plainly answers. */
+  public static Optional<Reply> own(Request request) {
+    return Notes.own(request, OWN)
         .map(note -> told(note, new Sheet(request, note.topics().get(0))));
   }
 
@@ -66,7 +73,7 @@ public class NoteTopic implements Topic {
   public static Reply outside(Request request) {
     Sheet sheet = new Sheet(request, "other");
     Optional<Note> note =
-        Notes.best(request.turn().text(), Set.of("other"), 0.4)
+        Notes.best(request, request.turn().text(), Set.of("other"), 0.4)
             .filter(n -> n.topics().get(0).equals("other"));
     if (note.isPresent()) {
       return told(note.get(), sheet);

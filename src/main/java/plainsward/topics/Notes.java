@@ -3,7 +3,6 @@ package plainsward.topics;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.handbook.Asked;
-import plainsward.handbook.Handbook;
 import plainsward.handbook.Hit;
 import plainsward.handbook.Note;
 import plainsward.handbook.Search;
@@ -16,8 +15,15 @@ public final class Notes {
   private Notes() {}
 
   /** The best note for these words, among those of the topics first; nothing where none is near. */
-  public static Optional<Note> best(String words, Set<String> topics, double least) {
-    return best(Handbook.shipped().asked(words), topics, least);
+  public static Optional<Note> best(
+      Request request, String words, Set<String> topics, double least) {
+    return best(request.handbook().asked(words), topics, least);
+  }
+
+  /** The best note of all, where it is one of the user's own. */
+  static Optional<Note> own(Request request, double least) {
+    return best(request.handbook().asked(request.turn().text()), Set.of(), least)
+        .filter(note -> request.handbook().isOwn(note));
   }
 
   private static Optional<Note> best(Asked asked, Set<String> topics, double least) {
@@ -32,8 +38,8 @@ public final class Notes {
    * The best note of a topic, however far it is, unless one of another kind is as sure as {@code
    * least}.
    */
-  static Optional<Note> of(String words, String topic, double least) {
-    Asked asked = Handbook.shipped().asked(words);
+  static Optional<Note> of(Request request, String words, String topic, double least) {
+    Asked asked = request.handbook().asked(words);
     return best(asked, Set.of(topic), least)
         .or(
             () ->

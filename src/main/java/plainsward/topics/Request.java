@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import plainsward.handbook.Handbook;
 import plainsward.reading.Ask;
 import plainsward.reading.Facts;
 import plainsward.units.Quantity;
@@ -23,6 +24,7 @@ public final class Request {
   private final List<Ask> asks;
   private final UnitSystem units;
   private final LocalDate today;
+  private final Handbook handbook;
   private final Map<Known, Boolean> used = new LinkedHashMap<>();
 
   /**
@@ -33,14 +35,17 @@ public final class Request {
    * @param asks what is asked, this turn's or the one that is redone
    * @param units the measures taken where nothing tells
    * @param today the date to reckon from
+   * @param handbook the notes to be searched
    */
   public Request(
       Facts turn,
       Map<String, List<Known>> known,
       List<Ask> asks,
       UnitSystem units,
-      LocalDate today) {
+      LocalDate today,
+      Handbook handbook) {
     this.turn = turn;
+    this.handbook = handbook;
     this.known = Map.copyOf(known);
     this.asks = List.copyOf(asks);
     this.units = units;
@@ -60,6 +65,11 @@ public final class Request {
   /** The date to reckon from. */
   public LocalDate today() {
     return today;
+  }
+
+  /** The notes to be searched. */
+  public Handbook handbook() {
+    return handbook;
   }
 
   /** What is asked. */

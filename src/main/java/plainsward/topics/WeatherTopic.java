@@ -47,7 +47,8 @@ public final class WeatherTopic implements Topic {
 
   /** Nothing measurable was said: the nearest note, or what to look at. */
   private static Reply general(Request request, Sheet sheet) {
-    Optional<Note> note = Notes.best(request.turn().text(), java.util.Set.of("weather"), 0.3);
+    Optional<Note> note =
+        Notes.best(request, request.turn().text(), java.util.Set.of("weather"), 0.3);
     if (note.isPresent()) {
       Notes.tell(note.get(), sheet);
       if (note.get().id().equals(DaySketch.HOURS_NOTE)) {

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.store.ByteBuffersDirectory;
 
@@ -58,7 +59,7 @@ final class SearchBenchmark {
       }
     }
     Shelf shelf = Shelf.of(DirectoryReader.open(ArrayDirectory.copyOf(index)), synonyms);
-    return new Handbook(() -> shelf, List.of());
+    return new Handbook(() -> shelf, List.of(), Set.of());
   }
 
   private Note note(int number) {

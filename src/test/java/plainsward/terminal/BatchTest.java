@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import plainsward.handbook.Handbook;
 import plainsward.reply.Kind;
 import plainsward.reply.ReplyBuilder;
 
@@ -232,17 +233,17 @@ class BatchTest {
 
   private static String real(byte[] in, int workers) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Desk desk = new Desk(CHOICES, Ran.around(Ran.REAL));
+    Desk desk = new Desk(CHOICES, Ran.around(Ran.REAL), Handbook.shipped());
     new Batch(desk, new Out(new PrintStream(out)), false, workers)
-        .run(new ByteArrayInputStream(in));
+        .run(new ByteArrayInputStream(in), done -> {});
     return out.toString(StandardCharsets.UTF_8);
   }
 
   private static String run(Answering answering, int workers, String in) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Desk desk = new Desk(CHOICES, Ran.around(setting -> answering));
+    Desk desk = new Desk(CHOICES, Ran.around(setting -> answering), Handbook.shipped());
     new Batch(desk, new Out(new PrintStream(out)), false, workers)
-        .run(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)));
+        .run(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), done -> {});
     return out.toString(StandardCharsets.UTF_8);
   }
 

@@ -36,7 +36,7 @@ class MainTest {
     "--plain, q|2026-05-01|us",
     "--brief, q|2026-05-01|us",
     "--home=somewhere, q|2026-05-01|us",
-    "--notes=., q|2026-05-01|us",
+    "--notes=corpus/labels, q|2026-05-01|us",
   })
   void anOptionGoesBeforeOrAfterTheQuestion(String option, String answer) {
     assertEquals(new Ran(0, answer + "\n", ""), Ran.echo("", option, "q"));

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import plainsward.handbook.Handbook;
 import plainsward.reply.Reply;
 import plainsward.talk.Setting;
 
@@ -54,7 +55,7 @@ final class Replay {
     List<String> arguments = new ArrayList<>(sitting.arguments());
     arguments.addAll(List.of("--home", home.toString()));
     Choices choices = ChoiceReader.read(arguments.toArray(String[]::new));
-    Answering talk = new Desk(choices, Ran.around(this::watched)).open();
+    Answering talk = new Desk(choices, Ran.around(this::watched), Handbook.shipped()).open();
     ByteArrayOutputStream heard = new ByteArrayOutputStream();
     TalkFile file = new TalkFile(Optional.of(home), Ran.MAY_FIRST);
     Turns turns = new Turns(talk, new PlainShowing(choices.brief()), file);
