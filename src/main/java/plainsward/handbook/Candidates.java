@@ -18,7 +18,8 @@ final class Candidates {
   private static final int MOST_QUESTIONS = 40;
   private static final int MOST_STEMS = 500;
   private static final int FEWEST_SOUGHT = 2;
-  private static final int MOST_ENTRIES = 20_000;
+  private static final int FEW_ENTRIES = 4_000;
+  private static final int SHARE = 50;
   private static final ThreadLocal<Leaders> LEADERS = ThreadLocal.withInitial(Leaders::new);
 
   private final Shelf shelf;
@@ -50,17 +51,18 @@ final class Candidates {
   }
 
   /**
-   * The rarest of what is sought, as far as that can be gone through in time: in a small handbook
-   * everything, in a huge one not the words that a large part of the notes hold.
+   * The rarest of what is sought, as far as that can be gone through in time: not the words that a
+   * large part of the notes hold, where others tell enough.
    */
   private List<Sought> rarest(List<Sought> sought, String field) {
     List<Sought> sorted = new ArrayList<>(sought);
     sorted.sort(comparingLong(s -> entries(s, field)));
+    long most = FEW_ENTRIES + index.size() / SHARE;
     long entries = 0;
     int n = 0;
     for (Sought each : sorted) {
       entries += entries(each, field);
-      if (n >= FEWEST_SOUGHT && entries > MOST_ENTRIES) {
+      if (n >= FEWEST_SOUGHT && entries > most) {
         break;
       }
       n++;

@@ -85,14 +85,13 @@ final class QuestionReader {
   }
 
   private List<Sought.Way> ofMatch(List<Typed> typed, Synonyms.Match match) {
-    List<String> own = stems(typed.stream().map(Typed::word).toList());
+    List<String> own = Words.stemsOf(typed.stream().map(Typed::word).toList());
     boolean known = own.stream().allMatch(shelf::knows);
     double most = known ? shelf.weight(own) : Double.MAX_VALUE;
     List<Sought.Way> ways = new ArrayList<>();
     ways.add(new Sought.Way(own, 1));
-    for (List<String> other : match.others()) {
+    for (List<String> stems : match.others()) {
       // A rare synonym of a common word must not count more than the word itself.
-      List<String> stems = stems(other);
       double share = Math.min(1, most / shelf.weight(stems));
       ways.add(new Sought.Way(stems, SYNONYM_BOOST * (float) share));
     }
@@ -114,11 +113,6 @@ final class QuestionReader {
     return (float) typed.stream().mapToDouble(Typed::trust).min().orElse(1);
   }
 
-  private static List<String> stems(List<String> words) {
-    List<String> content = words.stream().filter(w -> !Words.isStop(w)).toList();
-    return (content.isEmpty() ? words : content).stream().map(Words::stem).distinct().toList();
-  }
-
   /** Two words that notes write as one, such as 'crab grass'. */
   private Optional<List<Sought.Way>> joined(List<String> words, int at) {
     if (at + 1 >= words.size() || Words.isStop(words.get(at)) || Words.isStop(words.get(at + 1))) {
@@ -130,7 +124,8 @@ final class QuestionReader {
     }
     return Optional.of(
         List.of(
-            new Sought.Way(List.of(one), 1), new Sought.Way(stems(words.subList(at, at + 2)), 1)));
+            new Sought.Way(List.of(one), 1),
+            new Sought.Way(Words.stemsOf(words.subList(at, at + 2)), 1)));
   }
 
   private List<Sought.Way> ofWord(String word) {

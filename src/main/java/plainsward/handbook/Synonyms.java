@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Other words for the same thing, looked up in the words of a question as they were typed. A plural
@@ -19,6 +20,7 @@ final class Synonyms {
   private static final String LIGHT = "light";
 
   private final Map<String, Set<String>> others = new LinkedHashMap<>();
+  private final Map<String, List<List<String>>> stems = new ConcurrentHashMap<>();
   private final Set<String> light = new LinkedHashSet<>();
   private final Set<String> words = new LinkedHashSet<>();
   private final Map<String, Integer> longest = new HashMap<>();
@@ -27,7 +29,7 @@ final class Synonyms {
    * A phrase of the table that stands in a question.
    *
    * @param length how many words it takes up
-   * @param others the other ways to say it, each as its words
+   * @param others the other ways to say it, each as its stems
    */
   record Match(int length, List<List<String>> others) {}
 
@@ -70,12 +72,19 @@ final class Synonyms {
   Optional<Match> at(List<String> question, int from) {
     int most = longest.getOrDefault(singular(question.get(from)), 0);
     for (int n = Math.min(most, question.size() - from); n > 0; n--) {
-      Set<String> found = others.get(key(question.subList(from, from + n)));
+      String key = key(question.subList(from, from + n));
+      Set<String> found = others.get(key);
       if (found != null) {
-        return Optional.of(new Match(n, found.stream().map(f -> List.of(f.split(" "))).toList()));
+        return Optional.of(new Match(n, stemsOf(key, found)));
       }
     }
     return Optional.empty();
+  }
+
+  private List<List<String>> stemsOf(String key, Set<String> phrases) {
+    return stems.computeIfAbsent(
+        key,
+        k -> phrases.stream().map(phrase -> Words.stemsOf(List.of(phrase.split(" ")))).toList());
   }
 
   private static String key(List<String> words) {

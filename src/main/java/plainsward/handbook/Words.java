@@ -103,6 +103,12 @@ final class Words {
     return stem;
   }
 
+  /** The stems of a phrase's words, each once; without stop words, unless it has no others. */
+  static List<String> stemsOf(List<String> words) {
+    List<String> content = words.stream().filter(w -> !isStop(w)).toList();
+    return (content.isEmpty() ? words : content).stream().map(Words::stem).distinct().toList();
+  }
+
   /** Whether the word says too little to be searched for. */
   static boolean isStop(String word) {
     return STOP.contains(word);

@@ -24,7 +24,7 @@ public final class PhraseBook<T> {
   private final Map<String, List<Entry<T>>> byName = new HashMap<>();
   private final List<Entry<T>> byNumber = new ArrayList<>();
   private final List<Entry<T>> byNothing = new ArrayList<>();
-  private final Map<String, List<Entry<T>>> atWord = new ConcurrentHashMap<>();
+  private final Map<String, Beginning<T>> atWord = new ConcurrentHashMap<>();
   private final Map<String, List<Later<T>>> later = new HashMap<>();
   private PhraseBook<T> atStart;
   private int shortestPrefix = Integer.MAX_VALUE;
@@ -40,7 +40,12 @@ public final class PhraseBook<T> {
    */
   public record Found<T>(T meaning, int from, int to) {}
 
-  private record Entry<T>(List<PhrasePart> parts, T meaning) {}
+  private record Entry<T>(List<PhrasePart> parts, T meaning) {
+    /** Whether this token may come second, as far as its normal form tells. */
+    boolean mayGoOn(Token token) {
+      return parts.size() == 1 || !parts.get(1).isOfOneWord() || parts.get(1).matches(token);
+    }
+  }
 
   /** A phrase to be read when a word is met that it may begin with. */
   private static final class Unread<T> {
@@ -142,7 +147,7 @@ public final class PhraseBook<T> {
 
   private void findAt(List<Token> tokens, int i, List<Found<T>> found) {
     Token token = tokens.get(i);
-    tryAll(beginning(token.norm()), tokens, i, found);
+    tryAll(beginning(token.norm()).before(tokens, i + 1), tokens, i, found);
     if (!token.tag().isEmpty()) {
       tryAll(byName.getOrDefault(token.tag(), List.of()), tokens, i, found);
     }
@@ -153,23 +158,56 @@ public final class PhraseBook<T> {
   }
 
   /** The phrases that a word may begin; kept, as people use the same words over and over. */
-  private List<Entry<T>> beginning(String word) {
-    List<Entry<T>> known = atWord.get(word);
+  private Beginning<T> beginning(String word) {
+    Beginning<T> known = atWord.get(word);
     if (known == null) {
-      known = new ArrayList<>(byWord.getOrDefault(word, List.of()));
-      int more = known.size();
-      for (Later<T> each : later.getOrDefault(word, List.of())) {
-        known.addAll(each.before + known.size() - more, each.phrase.entries());
-      }
-      int most = Math.min(longestPrefix, word.length());
-      for (int n = shortestPrefix; n <= most; n++) {
-        known.addAll(byPrefix.getOrDefault(word.substring(0, n), List.of()));
-      }
+      known = new Beginning<>(begunBy(word));
       if (atWord.size() < MOST_KEPT || later.containsKey(word)) {
-        atWord.put(word, List.copyOf(known));
+        atWord.put(word, known);
       }
     }
     return known;
+  }
+
+  private List<Entry<T>> begunBy(String word) {
+    List<Entry<T>> all = new ArrayList<>(byWord.getOrDefault(word, List.of()));
+    int more = all.size();
+    for (Later<T> each : later.getOrDefault(word, List.of())) {
+      all.addAll(each.before + all.size() - more, each.phrase.entries());
+    }
+    int most = Math.min(longestPrefix, word.length());
+    for (int n = shortestPrefix; n <= most; n++) {
+      all.addAll(byPrefix.getOrDefault(word.substring(0, n), List.of()));
+    }
+    return List.copyOf(all);
+  }
+
+  /** What a word may begin; where that is much, kept also by the word that comes next. */
+  private static final class Beginning<T> {
+    private static final int FEW = 6;
+    private static final int MOST_NEXT = 500;
+
+    private final List<Entry<T>> all;
+    private final Map<String, List<Entry<T>>> byNext = new ConcurrentHashMap<>();
+
+    Beginning(List<Entry<T>> all) {
+      this.all = all;
+    }
+
+    List<Entry<T>> before(List<Token> tokens, int next) {
+      if (all.size() <= FEW || next >= tokens.size()) {
+        return all;
+      }
+      Token token = tokens.get(next);
+      List<Entry<T>> known = byNext.get(token.norm());
+      if (known == null) {
+        known = all.stream().filter(entry -> entry.mayGoOn(token)).toList();
+        if (byNext.size() < MOST_NEXT) {
+          byNext.put(token.norm(), known);
+        }
+      }
+      return known;
+    }
   }
 
   /** Whether any phrase is in the text. */

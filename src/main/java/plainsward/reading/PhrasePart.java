@@ -57,6 +57,11 @@ final class PhrasePart {
     return List.of(prefixes);
   }
 
+  /** Whether it takes just one token, and takes it by its normal form alone. */
+  boolean isOfOneWord() {
+    return kind == Kind.WORDS || kind == Kind.NUMBER;
+  }
+
   boolean matches(Token token) {
     return switch (kind) {
       case NUMBER -> isNumber(token);

@@ -45,7 +45,11 @@ final class JsonLine {
 
   /** Half a surrogate pair, which an id may hold, can only be written as an escape. */
   private static String withoutHalfPairs(String line) {
-    if (line.chars().noneMatch(c -> Character.isSurrogate((char) c))) {
+    int first = 0;
+    while (first < line.length() && !Character.isSurrogate(line.charAt(first))) {
+      first++;
+    }
+    if (first == line.length()) {
       return line;
     }
     StringBuilder whole = new StringBuilder(line.length() + 16);

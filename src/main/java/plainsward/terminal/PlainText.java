@@ -15,7 +15,8 @@ final class PlainText {
   static String of(Reply reply, boolean brief) {
     return brief || reply.isBrief()
         ? BriefText.of(reply)
-        : String.join("\n", Fit.rows(ReplyLines.of(reply).stream().map(PlainText::laid).toList()));
+        : String.join(
+            "\n", Fit.rows(ReplyLines.of(reply).stream().map(PlainText::asOneRow).toList()));
   }
 
   /** What of the reply takes no more than a screen of 80 columns, and the rest of it. */
@@ -24,6 +25,11 @@ final class PlainText {
         ? new Page(BriefText.paragraphs(reply), List.of())
         : Fit.page(
             ReplyLines.of(reply), reply.kind(), PlainText::laid, Hints.TALK, ScreenText.MOST_ROWS);
+  }
+
+  /** How high a line would stand is asked only where a page must be filled. */
+  private static Laid asOneRow(Line line) {
+    return new Laid(line, List.of(line.text()), 1);
   }
 
   private static Laid laid(Line line) {

@@ -2,7 +2,6 @@ package plainsward.topics;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +24,7 @@ public final class Request {
   private final UnitSystem units;
   private final LocalDate today;
   private final Handbook handbook;
-  private final Map<Known, Boolean> used = new LinkedHashMap<>();
+  private final List<Known> used = new ArrayList<>();
 
   /**
    * A request.
@@ -94,14 +93,14 @@ public final class Request {
       return Optional.empty();
     }
     Known latest = all.get(all.size() - 1);
-    used.put(latest, true);
+    use(latest);
     return Optional.of(latest);
   }
 
   /** All of a role, noted as used. */
   public List<Known> all(String name) {
     List<Known> all = known.getOrDefault(name, List.of());
-    all.forEach(one -> used.put(one, true));
+    all.forEach(this::use);
     return all;
   }
 
@@ -120,7 +119,13 @@ public final class Request {
 
   /** What was looked at so far, in order. */
   public List<Known> used() {
-    return new ArrayList<>(used.keySet());
+    return List.copyOf(used);
+  }
+
+  private void use(Known one) {
+    if (!used.contains(one)) {
+      used.add(one);
+    }
   }
 
   /** The unit that the answer is wanted in, of the same kind as {@code like}. */
