@@ -31,7 +31,14 @@ public record YearUse(
     Optional<Quantity> amountLeft,
     int uncounted) {
 
-  static YearUse of(List<LogEntry> entries, Optional<Quantity> ground, Label.Season season) {
+  /**
+   * The use of a label on a lawn.
+   *
+   * @param entries what was logged of that label on that lawn in that year
+   * @param ground the lawn's area
+   * @param season what the label allows
+   */
+  public static YearUse of(List<LogEntry> entries, Optional<Quantity> ground, Label.Season season) {
     int days = byDay(entries).size();
     List<LogEntry> counted = counted(entries, ground);
     Optional<Quantity> amount =

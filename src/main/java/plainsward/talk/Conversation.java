@@ -25,7 +25,6 @@ import plainsward.topics.NoteTopic;
 import plainsward.topics.Request;
 import plainsward.topics.Topics;
 import plainsward.units.Quantity;
-import plainsward.units.Ratio;
 
 /** One conversation: it remembers what was said and answers turn by turn. Not thread-safe. */
 public final class Conversation {
@@ -163,13 +162,16 @@ public final class Conversation {
   private Optional<Reply> housekeeping(Facts facts) {
     if (facts.says("new-caller") || facts.says("start-over")) {
       forgetAll();
+      if (facts.says("new-caller")) {
+        memory.meetStranger();
+      }
       boolean more =
           facts.all().stream().anyMatch(f -> f.value().isPresent()) || !facts.asks().isEmpty();
       return more
           ? Optional.empty()
           : Optional.of(Replies.done("All forgotten. What is the question?"));
     }
-    if (facts.says("undo") && facts.all().isEmpty() && !before.isEmpty()) {
+    if (facts.says("undo") && !facts.says("unlog") && facts.all().isEmpty() && !before.isEmpty()) {
       Before earlier = before.pop();
       keeper.restore(earlier.memory(), memory);
       memory = earlier.memory();
@@ -206,7 +208,8 @@ public final class Conversation {
     }
     List<Quantity> most = RatePick.most(memory);
     new Listener(memory, turn).hear(facts, tied);
-    Optional<Reply> logged = new Logger(memory, keeper.diary(), setting.today()).hear(facts, tied);
+    Optional<Reply> logged =
+        new Logger(memory, keeper.diary(), setting.today(), turn).hear(facts, tied);
     if (logged.isPresent()) {
       return logged.get();
     }
@@ -282,7 +285,12 @@ public final class Conversation {
 
   /** What is told for the records: labels; what is asked back for them is the open question. */
   private Optional<Reply> records(Facts facts, List<Fact> tied) {
-    Optional<Reply> reply = new LabelDesk(memory, setting, turn).hear(facts, tied);
+    Diary diary = keeper.diary();
+    Optional<Reply> reply =
+        new LogDesk(memory, diary, setting.today())
+            .hear(facts)
+            .or(() -> new AgainDesk(memory, diary, setting.today()).hear(facts))
+            .or(() -> new LabelDesk(memory, setting, turn).hear(facts, tied));
     reply.ifPresent(r -> pending = new Pending(r.needs(), List.of(), List.of()));
     return reply;
   }
@@ -375,6 +383,11 @@ public final class Conversation {
   }
 
   private Reply answered(Facts facts, List<String> topics, List<Ask> asks) {
+    Optional<Reply> against =
+        new DoseGuard(memory, keeper.diary(), setting.today()).check(facts, topics);
+    if (against.isPresent()) {
+      return against.get();
+    }
     Optional<Reply> which = new RatePick(facts, memory, turn).pick(topics);
     if (which.isPresent()) {
       pending = new Pending(which.get().needs(), topics, asks);
@@ -433,7 +446,7 @@ public final class Conversation {
     for (String name : memory.names()) {
       known.put(name, memory.all(name).stream().map(this::known).toList());
     }
-    known.putAll(logged());
+    known.putAll(new LogFacts(memory, keeper.diary(), setting.today()).facts());
     Map<String, Set<Known>> here = new LinkedHashMap<>();
     for (Fact fact : facts.all()) {
       if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
@@ -443,28 +456,6 @@ public final class Conversation {
       }
     }
     here.forEach((name, all) -> known.put(name, List.copyOf(all)));
-    return known;
-  }
-
-  /** What the log tells of the label and the lawns spoken of. */
-  private Map<String, List<Known>> logged() {
-    Map<String, List<Known>> known = new LinkedHashMap<>();
-    Diary diary = keeper.diary();
-    String label = memory.chosenLabel();
-    Set<String> lawns = memory.chosenLawns();
-    diary
-        .last(lawns, label)
-        .ifPresent(
-            last -> {
-              known.put(
-                  "last_applied",
-                  List.of(new Known(Fact.of("last_applied", last.date(), "the log", 0), "saved")));
-              long count = diary.count(lawns, label, setting.today().getYear());
-              Quantity done = Quantity.number(Ratio.of(count));
-              known.put(
-                  "applied_count",
-                  List.of(new Known(Fact.of("applied_count", done, "the log", 0), "saved")));
-            });
     return known;
   }
 

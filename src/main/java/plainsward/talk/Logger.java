@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
+import plainsward.records.Lawn;
 import plainsward.records.LogEntry;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
@@ -27,8 +28,10 @@ final class Logger {
   private final Memory memory;
   private final Diary diary;
   private final LocalDate today;
+  private final int turn;
 
-  Logger(Memory memory, Diary diary, LocalDate today) {
+  Logger(Memory memory, Diary diary, LocalDate today, int turn) {
+    this.turn = turn;
     this.memory = memory;
     this.diary = diary;
     this.today = today;
@@ -87,7 +90,15 @@ final class Logger {
     Spraying spraying = new Spraying(turn, facts, memory);
     List<LogEntry> entries = new ArrayList<>();
     days.forEach(day -> entries.addAll(spraying.on(day)));
+    entries.stream().flatMap(e -> e.lawn().stream()).forEach(this::meet);
     return added(entries);
+  }
+
+  /** A lawn that is logged for the first time is known by its name from now on. */
+  private void meet(String lawn) {
+    if (!memory.lawnNames().contains(lawn)) {
+      memory.lawnCards().put(lawn, Lawn.named(lawn), turn);
+    }
   }
 
   private Reply added(List<LogEntry> entries) {

@@ -54,6 +54,7 @@ final class Memory {
   private final Set<String> chosenLawns = new LinkedHashSet<>();
   private String chosenLabel = "";
   private String chosenSprayer = "";
+  private boolean stranger;
   private Optional<Interview> interview = Optional.empty();
   private Cards<Label> labelCards = new Cards<>();
   private Cards<Lawn> lawnCards = new Cards<>();
@@ -79,6 +80,16 @@ final class Memory {
     return sprayerCards;
   }
 
+  /** Whether somebody else is speaking than the one who told what is saved. */
+  boolean isStranger() {
+    return stranger;
+  }
+
+  /** From now on somebody else speaks: what is saved is not theirs unless they name it. */
+  void meetStranger() {
+    stranger = true;
+  }
+
   /** Where the asking for a label stands, while one is asked for. */
   Optional<Interview> interview() {
     return interview;
@@ -98,6 +109,7 @@ final class Memory {
     copy.chosenLawns.addAll(chosenLawns);
     copy.chosenLabel = chosenLabel;
     copy.chosenSprayer = chosenSprayer;
+    copy.stranger = stranger;
     copy.interview = interview;
     copy.labelCards = labelCards.copy();
     copy.lawnCards = lawnCards.copy();
@@ -113,6 +125,7 @@ final class Memory {
     chosenLawns.clear();
     chosenLabel = "";
     chosenSprayer = "";
+    stranger = false;
     interview = Optional.empty();
     labelCards = new Cards<>();
     lawnCards = new Cards<>();

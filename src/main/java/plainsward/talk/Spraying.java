@@ -24,6 +24,32 @@ final class Spraying {
   private static final Set<String> ARTICLES = Set.of("the", "my", "our", "his", "her", "their");
   private static final Set<String> SKY =
       Set.of("sunny", "cloudy", "overcast", "calm", "breezy", "windy", "dry", "humid", "clear");
+  private static final Set<String> GROUND = Set.of("lawn", "yard", "place", "property", "house");
+  private static final Set<String> NO_NAME =
+      Set.of(
+          "whole",
+          "entire",
+          "all",
+          "a",
+          "this",
+          "that",
+          "own",
+          "lawn",
+          "yard",
+          "on",
+          "at",
+          "in",
+          "of",
+          "to",
+          "it",
+          "with",
+          "full",
+          "half",
+          "big",
+          "new",
+          "same",
+          "today",
+          "yesterday");
   private static final Set<String> SPOKEN_LAWNS =
       Set.of("front", "back", "side", "rear", "backyard", "frontyard");
   private static final int MOST_NAME_WORDS = 2;
@@ -82,11 +108,38 @@ final class Spraying {
     if (!turn.lawns().isEmpty()) {
       return turn.lawns();
     }
-    return turn.tokens().stream()
-        .map(Token::norm)
-        .filter(SPOKEN_LAWNS::contains)
-        .distinct()
-        .toList();
+    List<String> spoken =
+        turn.tokens().stream().map(Token::norm).filter(SPOKEN_LAWNS::contains).distinct().toList();
+    return spoken.isEmpty() ? named() : spoken;
+  }
+
+  /** "the Hill lawn", "Mrs Dale's yard": a lawn that is named for the first time. */
+  private List<String> named() {
+    List<Token> tokens = turn.tokens();
+    for (int i = 1; i < tokens.size(); i++) {
+      if (!GROUND.contains(tokens.get(i).norm())) {
+        continue;
+      }
+      List<String> words = new ArrayList<>();
+      for (int k = i - 1;
+          k >= 0 && words.size() < MOST_NAME_WORDS && isNaming(tokens.get(k));
+          k--) {
+        String said = tokens.get(k).said().toLowerCase(Locale.ROOT);
+        words.add(0, said.endsWith("'s") ? said.substring(0, said.length() - 2) : said);
+      }
+      if (!words.isEmpty()) {
+        return List.of(String.join(" ", words));
+      }
+    }
+    return List.of();
+  }
+
+  private static boolean isNaming(Token token) {
+    return token.isWord()
+        && token.tag().isEmpty()
+        && !ARTICLES.contains(token.norm())
+        && !VERBS.contains(token.norm())
+        && !NO_NAME.contains(token.norm());
   }
 
   private Optional<Quantity> product() {

@@ -5,14 +5,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** Dates as people read them. */
-final class Dates {
+public final class Dates {
   private static final DateTimeFormatter LONG =
       DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.ENGLISH);
 
   private Dates() {}
 
   /** As in "Monday, June 1, 2026". */
-  static String shown(LocalDate date) {
+  public static String shown(LocalDate date) {
     return LONG.format(date);
   }
 }

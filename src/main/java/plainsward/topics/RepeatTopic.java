@@ -80,6 +80,10 @@ public final class RepeatTopic implements Topic {
     sheet.work(Dates.shown(last) + " + " + interval.fact().said() + " = " + Dates.shown(earliest));
     leftIfKnown(request, sheet);
     sheet.sketch(DaySketch.after(last, earliest, "you may spray again", request.today()));
+    request
+        .find("last_applied", k -> k.fact().word().isPresent())
+        .flatMap(k -> k.fact().word())
+        .ifPresent(where -> sheet.say("By the log: " + where + "."));
     sheet.caution("too-soon");
     boolean open = !earliest.isAfter(request.today());
     String line =

@@ -1,0 +1,111 @@
+package plainsward.talk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import plainsward.reading.Facts;
+import plainsward.records.LogEntry;
+import plainsward.reply.Kind;
+import plainsward.reply.Reply;
+import plainsward.reply.ReplyBuilder;
+import plainsward.units.Quantity;
+import plainsward.units.Shown;
+
+/** Answers what was sprayed where and when, from the log. */
+final class LogDesk {
+  private static final int MOST_TOLD = 12;
+
+  private final Memory memory;
+  private final Diary diary;
+  private final LocalDate today;
+
+  LogDesk(Memory memory, Diary diary, LocalDate today) {
+    this.memory = memory;
+    this.diary = diary;
+    this.today = today;
+  }
+
+  /** The reply to a question about what is in the log, or nothing. */
+  Optional<Reply> hear(Facts turn) {
+    boolean asked = turn.says("log-ask") || turn.says("log-show");
+    if (!asked || memory.isStranger() && turn.lawns().isEmpty()) {
+      return Optional.empty();
+    }
+    if (diary.isEmpty()) {
+      return turn.says("log-show")
+          ? Optional.of(answer("The log is empty: tell me when something was sprayed.").build())
+          : Optional.empty();
+    }
+    return Optional.of(found(turn));
+  }
+
+  private Reply found(Facts turn) {
+    LogSpan span = LogSpan.of(turn, today);
+    List<LogEntry> entries = entries(turn, span);
+    String where = turn.lawns().isEmpty() ? "" : " on the " + String.join(", ", turn.lawns());
+    String with = turn.labels().isEmpty() ? "" : " with the " + String.join(", ", turn.labels());
+    String about = where + with + (span.words().isEmpty() ? "" : " " + span.words());
+    if (entries.isEmpty()) {
+      return answer("Nothing was logged" + about + ".").build();
+    }
+    if (turn.says("log-last")) {
+      LogEntry last = entries.get(entries.size() - 1);
+      return answer("Last: " + Logger.told(last) + ".").build();
+    }
+    String count = entries.size() == 1 ? "One spraying" : entries.size() + " sprayings";
+    ReplyBuilder reply =
+        answer(count + about + ", last " + Logger.told(entries.get(entries.size() - 1)) + ".");
+    int hidden = Math.max(0, entries.size() - MOST_TOLD);
+    entries.subList(hidden, entries.size()).forEach(e -> reply.say(line(e)));
+    if (hidden > 0) {
+      reply.say(hidden + " earlier ones are in the log as well; export it to see all.");
+    }
+    totals(entries)
+        .forEach((label, sum) -> reply.say("In all " + Shown.of(sum) + " of the " + label + "."));
+    return reply.suggest("Export the log as CSV.").build();
+  }
+
+  private static String line(LogEntry entry) {
+    String told = Logger.told(entry);
+    return told.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + told.substring(1) + ".";
+  }
+
+  private List<LogEntry> entries(Facts turn, LogSpan span) {
+    Collection<String> lawns = turn.lawns();
+    if (lawns.isEmpty()) {
+      List<String> all = new ArrayList<>(diary.lawns());
+      all.add("");
+      lawns = all;
+    }
+    return diary.between(lawns, span.from(), span.end()).stream()
+        .filter(e -> turn.labels().isEmpty() || turn.labels().contains(Memory.key(e.label())))
+        .toList();
+  }
+
+  /** The amounts of each label together, where all of its entries have amounts of one kind. */
+  private static Map<String, Quantity> totals(List<LogEntry> entries) {
+    Map<String, Quantity> sums = new TreeMap<>();
+    List<String> open = new ArrayList<>();
+    for (LogEntry entry : entries) {
+      Optional<Quantity> product = entry.product();
+      Quantity sum = sums.get(entry.label());
+      boolean fits =
+          product.isPresent() && (sum == null || sum.dimension().equals(product.get().dimension()));
+      if (fits) {
+        sums.merge(entry.label(), product.get(), Quantity::plus);
+      } else {
+        open.add(entry.label());
+      }
+    }
+    open.forEach(sums::remove);
+    return entries.size() < 2 ? Map.of() : sums;
+  }
+
+  private static ReplyBuilder answer(String headline) {
+    return new ReplyBuilder(Kind.ANSWER).topic("record").headline(headline);
+  }
+}
