@@ -8,6 +8,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The notes worth a closer look: those that fit best as a whole, and those of which one sample
@@ -32,17 +33,24 @@ final class Candidates {
 
   /** The documents of notes, in rising order. */
   int[] find(List<Sought> sought, Search options) {
-    List<BitSet> among = options.require().stream().map(index::ofTopic).toList();
+    Optional<BitSet> among = index.ofTopics(options.require());
     int[] notes = best(sought, Fields.WORDS, MOST, among);
     int[] questions = best(sought, Fields.ASKED, MOST_QUESTIONS, among);
     int[] all = Arrays.copyOf(notes, notes.length + questions.length);
     for (int i = 0; i < questions.length; i++) {
       all[notes.length + i] = questions[i] - index.place(questions[i]);
     }
-    return Arrays.stream(all).filter(n -> !shelf.isHidden(n)).sorted().distinct().toArray();
+    Arrays.sort(all);
+    int n = 0;
+    for (int note : all) {
+      if ((n == 0 || all[n - 1] != note) && !shelf.isHidden(note)) {
+        all[n++] = note;
+      }
+    }
+    return Arrays.copyOf(all, n);
   }
 
-  private int[] best(List<Sought> sought, String field, int most, List<BitSet> among) {
+  private int[] best(List<Sought> sought, String field, int most, Optional<BitSet> among) {
     Leaders leaders = LEADERS.get();
     leaders.start(index.size());
     boosts(rarest(sought, field))

@@ -2,7 +2,7 @@ package plainsward.handbook;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.List;
+import java.util.Optional;
 
 /**
  * Adds up the scores of documents and tells the best. One is made for a search of a thread and used
@@ -52,14 +52,15 @@ final class Leaders {
    * The documents with the highest sums, of two equal ones the earlier; in no order.
    *
    * @param most how many at most
-   * @param among sets of which a document must be in one; empty for no such condition
+   * @param among the documents that may be; empty for all
    */
-  int[] best(int most, List<BitSet> among) {
+  int[] best(int most, Optional<BitSet> among) {
+    BitSet only = among.orElse(null);
     int[] heap = new int[most];
     int n = 0;
     for (int i = 0; i < count; i++) {
       int document = touched[i];
-      if (!among.isEmpty() && among.stream().noneMatch(set -> set.get(document))) {
+      if (only != null && !only.get(document)) {
         continue;
       }
       if (n < most) {

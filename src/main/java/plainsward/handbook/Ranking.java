@@ -2,7 +2,6 @@ package plainsward.handbook;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -12,6 +11,8 @@ import java.util.List;
 final class Ranking {
   private static final float ASKED_SHARE = 0.2f;
   private static final float PREFERRED = 1.2f;
+
+  private static final BitSet NONE = new BitSet();
 
   private final Shelf shelf;
   private final StemIndex index;
@@ -33,15 +34,15 @@ final class Ranking {
     }
     Tally whole = tally(sought, Fields.WORDS, notes);
     Tally asked = tally(sought, Fields.ASKED, questions(notes, starts));
-    List<BitSet> preferred = options.prefer().stream().map(index::ofTopic).toList();
+    BitSet preferred = index.ofTopics(options.prefer()).orElse(NONE);
     List<Ranked> ranked = new ArrayList<>();
     for (int i = 0; i < notes.length; i++) {
       int note = notes[i];
       float fit = whole.score(i) + ASKED_SHARE * asked.best(starts[i], starts[i + 1]);
-      float lift = preferred.stream().anyMatch(topic -> topic.get(note)) ? PREFERRED : 1;
+      float lift = preferred.get(note) ? PREFERRED : 1;
       ranked.add(new Ranked(note, fit * lift, fit, whole.covered(i)));
     }
-    ranked.sort(Comparator.comparingDouble((Ranked r) -> -r.rank()));
+    ranked.sort((one, other) -> Float.compare(other.rank(), one.rank()));
     return ranked.subList(0, Math.min(options.most(), ranked.size()));
   }
 

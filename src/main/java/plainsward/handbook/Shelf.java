@@ -3,10 +3,9 @@ package plainsward.handbook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.MultiReader;
@@ -26,13 +25,13 @@ final class Shelf {
   private final IndexSearcher searcher;
   private final StemIndex index;
   private final Synonyms synonyms;
-  private final Set<Integer> hidden;
+  private final BitSet hidden;
   private final int noteCount;
   private final Map<Integer, Note> notes = new ConcurrentHashMap<>();
   private volatile Spellings stems;
   private volatile Spellings words;
 
-  private Shelf(IndexReader reader, Synonyms synonyms, Set<Integer> hidden) throws IOException {
+  private Shelf(IndexReader reader, Synonyms synonyms, BitSet hidden) throws IOException {
     this.searcher = new IndexSearcher(reader);
     this.synonyms = synonyms;
     this.hidden = hidden;
@@ -43,16 +42,16 @@ final class Shelf {
   }
 
   static Shelf of(IndexReader reader, Synonyms synonyms) throws IOException {
-    return new Shelf(reader, synonyms, Set.of());
+    return new Shelf(reader, synonyms, new BitSet());
   }
 
   /** This shelf and more notes; a note of {@code own} hides the one of the same id that is here. */
   Shelf with(IndexReader own) throws IOException {
     IndexReader here = searcher.getIndexReader();
-    Set<Integer> covered = new TreeSet<>();
+    BitSet covered = new BitSet();
     for (BytesRef id : terms(own, Fields.ID)) {
       for (ScoreDoc same : searcher.search(idQuery(id.utf8ToString()), 1).scoreDocs) {
-        covered.add(same.doc + own.maxDoc());
+        covered.set(same.doc + own.maxDoc());
       }
     }
     return new Shelf(new MultiReader(own, here), synonyms, covered);
@@ -101,7 +100,7 @@ final class Shelf {
 
   /** Whether the note of this document is hidden by a user's own. */
   boolean isHidden(int document) {
-    return hidden.contains(document);
+    return hidden.get(document);
   }
 
   /** How many notes name a stem. */

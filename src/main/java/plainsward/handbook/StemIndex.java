@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import org.apache.lucene.index.LeafReaderContext;
@@ -101,14 +103,23 @@ final class StemIndex {
     return n;
   }
 
-  /** The notes of a topic and their questions. */
-  BitSet ofTopic(String topic) {
+  private BitSet ofTopic(String topic) {
     BitSet known = topics.get(topic);
     if (known == null) {
       known = readTopic(new Term(Fields.TOPIC, topic));
       topics.put(topic, known);
     }
     return known;
+  }
+
+  /** The notes of any of some topics and their questions; nothing where no topic is given. */
+  Optional<BitSet> ofTopics(Set<String> codes) {
+    if (codes.size() == 1) {
+      return Optional.of(ofTopic(codes.iterator().next()));
+    }
+    BitSet all = new BitSet();
+    codes.forEach(code -> all.or(ofTopic(code)));
+    return codes.isEmpty() ? Optional.empty() : Optional.of(all);
   }
 
   private BitSet readTopic(Term term) {

@@ -84,6 +84,9 @@ final class Words {
    * three numbers with hyphens as what they are called.
    */
   private static String joined(String text) {
+    if (text.indexOf('-') < 0 && text.indexOf(',') < 0) {
+      return text;
+    }
     String named = ANALYSIS.matcher(text).replaceAll("N-P-K");
     String whole = THOUSANDS.matcher(named).replaceAll("");
     return NUMBER_LETTER.matcher(whole).replaceAll("");

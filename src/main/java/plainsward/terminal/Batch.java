@@ -185,7 +185,7 @@ final class Batch {
     json.writeStartObject();
     if (asked.id().isPresent()) {
       json.writeFieldName("id");
-      json.writeRawValue(asked.id().get());
+      json.writeRawValue(JsonLine.withoutHalfPairs(asked.id().get()));
     }
     json.writeArrayFieldStart("replies");
     for (String turn : asked.turns()) {

@@ -24,7 +24,7 @@ final class JsonLine {
     } catch (IOException fault) {
       throw new UncheckedIOException("JSON can't be written", fault);
     }
-    return withoutHalfPairs(line.toString());
+    return line.toString();
   }
 
   /** One reply. */
@@ -43,8 +43,8 @@ final class JsonLine {
         });
   }
 
-  /** Half a surrogate pair, which an id may hold, can only be written as an escape. */
-  private static String withoutHalfPairs(String line) {
+  /** JSON of others in which half a surrogate pair, which an id may hold, is an escape. */
+  static String withoutHalfPairs(String line) {
     int first = 0;
     while (first < line.length() && !Character.isSurrogate(line.charAt(first))) {
       first++;

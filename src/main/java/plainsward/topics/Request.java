@@ -108,7 +108,7 @@ public final class Request {
   public Optional<Known> find(String name, Predicate<Known> wanted) {
     Optional<Known> found =
         known.getOrDefault(name, List.of()).stream().filter(wanted).reduce((a, b) -> b);
-    found.ifPresent(one -> used.put(one, true));
+    found.ifPresent(this::use);
     return found;
   }
 

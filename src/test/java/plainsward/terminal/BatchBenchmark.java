@@ -19,6 +19,7 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
+import plainsward.handbook.Handbook;
 
 /**
  * How many mixed questions a second a batch answers, warm, from the bytes of a line to the bytes of
@@ -31,7 +32,7 @@ public class BatchBenchmark {
 
   private final List<String> questions = questions();
   private final byte[] lines = lines(questions);
-  private final Desk desk = new Desk(choices(), Surroundings.real());
+  private final Desk desk = new Desk(choices(), Surroundings.real(), Handbook.shipped());
   private int next;
 
   private static List<String> questions() {
@@ -67,7 +68,7 @@ public class BatchBenchmark {
   public boolean batch() throws IOException {
     InputStream in = new ByteArrayInputStream(lines);
     Out out = new Out(new PrintStream(OutputStream.nullOutputStream()));
-    return new Batch(desk, out, false, 1).run(in);
+    return new Batch(desk, out, false, 1).run(in, lines -> {});
   }
 
   /** One question of it, each in a conversation of its own. */
