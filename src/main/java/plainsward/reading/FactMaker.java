@@ -192,7 +192,10 @@ final class FactMaker {
     String said = passage.said(number.from(), number.to());
     boolean lawn = owners.lawn(number.from()).isPresent() || isLawnCue(number);
     boolean large = isLarge(number, said, lawn);
-    Optional<Measured> follower = large && lawn ? Optional.empty() : follower(mentions, i);
+    Optional<Measured> follower =
+        large && lawn
+            ? Optional.empty()
+            : follower(mentions, i).filter(f -> !large || f.is(Dimension.AREA));
     if (follower.isPresent()) {
       Measured alike = follower.get();
       return List.of(

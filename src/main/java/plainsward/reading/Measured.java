@@ -52,6 +52,11 @@ record Measured(
         false);
   }
 
+  Measured negated(int start) {
+    Quantity below = new Quantity(low.value().negate(), low.unit());
+    return new Measured(start, to, below, high, doubt, dry, implied);
+  }
+
   Measured from(int start) {
     return new Measured(start, to, low, high, doubt, dry, implied);
   }

@@ -1,9 +1,11 @@
 package plainsward.reading;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.trade.MeasureWord;
+import plainsward.trade.MeasureWords;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -11,17 +13,38 @@ import plainsward.units.Unit;
 
 /** Reads numbers with units: "1.5 fl oz", "half a gallon", "an ounce and a half", "2-gallon". */
 final class MeasuredReader {
-  private static final Set<String> ARTICLES = Set.of("a", "an");
+  private static final Set<String> ARTICLES = Set.of("a", "an", "another");
   private static final Ratio LONGEST_IN_FEET = Ratio.of(1500);
+  private static final Map<String, String> BRACKETS =
+      Map.of("(", ")", "[", "]", "{", "}", "<", ">");
+  private static final Map<String, Smaller> SMALLER =
+      Map.of(
+          "[ft_i]", new Smaller("[in_i]", 12),
+          "[lb_av]", new Smaller("[oz_av]", 16),
+          "h", new Smaller("min", 60),
+          "min", new Smaller("s", 60));
+  private static final Set<String> PLACES =
+      Set.of("a", "an", "the", "my", "our", "this", "that", "each", "all", "total", "one");
+
+  /**
+   * What a unit's rest is told in.
+   *
+   * @param unit the smaller unit's code
+   * @param in how many of it make the larger
+   */
+  private record Smaller(String unit, int in) {}
+
   private final List<Token> tokens;
   private final NumeralReader numerals;
   private final UnitReader units;
+  private final Degrees degrees;
   private final Once<Measured> read;
 
   MeasuredReader(List<Token> tokens, NumeralReader numerals, UnitReader units) {
     this.tokens = tokens;
     this.numerals = numerals;
     this.units = units;
+    this.degrees = new Degrees(tokens);
     this.read = new Once<>(tokens.size(), this::found);
   }
 
@@ -41,20 +64,76 @@ final class MeasuredReader {
     return article(i).or(() -> lone(i));
   }
 
+  /** A temperature below nought: "-5 C", "minus five degrees". */
+  Optional<Measured> below(int i) {
+    return degrees.isBelow(i)
+        ? at(i + 1)
+            .filter(m -> m.is(Dimension.TEMPERATURE) && m.high().isEmpty() && !m.implied())
+            .map(m -> m.negated(i))
+        : Optional.empty();
+  }
+
   private boolean is(int i, String word) {
     return i < tokens.size() && tokens.get(i).is(word);
   }
 
   private Optional<Measured> withUnit(int from, Numeral numeral) {
-    int i = skipToUnit(numeral);
-    if (is(i, "full")) {
-      i++;
-    }
-    return units
-        .at(i, true)
+    int skipped = skipToUnit(numeral);
+    int i = is(skipped, "full") ? skipped + 1 : skipped;
+    return bracketed(i)
+        .or(() -> units.at(i, true))
+        .filter(found -> degrees.areTemperature(from, numeral, found))
         .map(found -> measured(from, found.to(), numeral, found.word()))
         .map(this::andPart)
+        .map(this::andSmaller)
         .map(this::largeFeetAreSquare);
+  }
+
+  /** A unit in brackets: "20 (kg)". */
+  private Optional<UnitReader.Found> bracketed(int i) {
+    String close = i < tokens.size() ? BRACKETS.get(tokens.get(i).norm()) : null;
+    return close == null
+        ? Optional.empty()
+        : units
+            .at(i + 1, true)
+            .filter(found -> is(found.to(), close))
+            .map(found -> new UnitReader.Found(found.to() + 1, found.word()));
+  }
+
+  /** "5 feet 2 inches", "1 hour and 20 minutes": the rest in the next smaller unit. */
+  private Measured andSmaller(Measured said) {
+    Smaller smaller = SMALLER.get(said.low().unit().code());
+    if (smaller == null || !said.low().value().isWhole() || said.high().isPresent()) {
+      return said;
+    }
+    int i = is(said.to(), "and") ? said.to() + 1 : said.to();
+    Optional<Numeral> few = numerals.at(i).filter(n -> n.high().isEmpty() && !n.part());
+    if (few.isEmpty() || few.get().low().compareTo(Ratio.of(smaller.in())) >= 0) {
+      return said;
+    }
+    int at = few.get().to();
+    Optional<UnitReader.Found> found =
+        is(at, "in") && smaller.unit().equals("[in_i]") && !isPlace(at + 1)
+            ? Optional.of(new UnitReader.Found(at + 1, inch()))
+            : units.at(is(at, "-") ? at + 1 : at, true);
+    return found
+        .filter(f -> isOf(f.word(), smaller.unit()))
+        .map(f -> said.plusPart(few.get().low().dividedBy(Ratio.of(smaller.in())), f.to()))
+        .orElse(said);
+  }
+
+  private boolean isOf(MeasureWord word, String code) {
+    return units.unit(word).code().equals(code)
+        || word.dry().filter(dry -> dry.code().equals(code)).isPresent();
+  }
+
+  /** Whether what follows makes "in" the little word and no inches. */
+  private boolean isPlace(int i) {
+    return i < tokens.size() && PLACES.contains(tokens.get(i).norm());
+  }
+
+  private static MeasureWord inch() {
+    return MeasureWords.shipped().find("inch").orElseThrow();
   }
 
   /** After a number: a hyphen ("2-gallon"), "of an" ("three quarters of an ounce"). */

@@ -122,6 +122,9 @@ final class NumeralReader {
     if (!isNumber(i) || !is(i + 1, "/") || !isNumber(i + 2)) {
       return Optional.empty();
     }
+    if (is(i + 3, "/") && isNumber(i + 4) || is(i - 1, "/")) {
+      return Optional.empty();
+    }
     Ratio above = Ratio.of(token(i).norm());
     Ratio below = Ratio.of(token(i + 2).norm());
     boolean proper =

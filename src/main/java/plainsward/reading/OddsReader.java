@@ -1,24 +1,16 @@
 package plainsward.reading;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 
-/** Reads the rest: N-P-K, prices, mixing ratios, waits in days, "twice a year", "half a tank". */
+/** Reads the rest: N-P-K, mixing ratios, waits in days, "twice a year", "half a tank". */
 final class OddsReader {
   private static final Set<String> CLOCK = Set.of("am", "pm", "oclock");
   private static final Set<String> PER = Set.of("a", "per", "each", "every", "this", "/");
   private static final Set<String> OF_THE = Set.of("a", "the", "of", "my", "-");
   private static final Set<String> WHOSE = Set.of("of", "my", "the");
-  private static final Map<String, String> CURRENCY_SIGNS =
-      Map.of("$", "USD", "\u00a3", "GBP", "\u20ac", "EUR");
-  private static final Map<String, String> CURRENCY_WORDS =
-      Map.of(
-          "dollars", "USD", "dollar", "USD", "bucks", "USD", "buck", "USD", "quid", "GBP", "usd",
-          "USD", "euros", "EUR", "euro", "EUR");
   private static final Set<String> SEASONS = Set.of("year", "season", "yr", "annum", "calendar");
   private static final Set<String> GOES =
       Set.of(
@@ -43,17 +35,19 @@ final class OddsReader {
   private final List<Token> tokens;
   private final NumeralReader numerals;
   private final UnitReader units;
+  private final PriceReader prices;
 
   OddsReader(List<Token> tokens, NumeralReader numerals, UnitReader units) {
     this.tokens = tokens;
     this.numerals = numerals;
     this.units = units;
+    this.prices = new PriceReader(tokens, numerals);
   }
 
   /** What begins at this token. */
   Optional<Mention> at(int i) {
     return analysis(i)
-        .or(() -> price(i))
+        .or(() -> prices.at(i).map(p -> (Mention) p))
         .or(() -> mix(i))
         .or(() -> times(i))
         .or(() -> wait(i))
@@ -91,27 +85,6 @@ final class OddsReader {
     return n.plus(p).plus(k).compareTo(Ratio.of(100)) <= 0
         ? Optional.of(new Mention.Analysis(i, i + 5, n, p, k))
         : Optional.empty();
-  }
-
-  private Optional<Mention> price(int i) {
-    String sign = CURRENCY_SIGNS.get(word(i));
-    if (sign != null) {
-      return numerals.at(i + 1).map(n -> new Mention.Price(i, n.to(), Quantity.of(n.low(), sign)));
-    }
-    return numerals
-        .at(i)
-        .flatMap(
-            n -> {
-              String currency = CURRENCY_WORDS.get(word(n.to()));
-              if (word(n.to()).equals("cents")) {
-                return Optional.of(
-                    new Mention.Price(
-                        i, n.to() + 1, Quantity.of(n.low().dividedBy(Ratio.of(100)), "USD")));
-              }
-              return currency == null
-                  ? Optional.empty()
-                  : Optional.of(new Mention.Price(i, n.to() + 1, Quantity.of(n.low(), currency)));
-            });
   }
 
   /** "1:50", "7:1", "10 to 1", "1 in 100", "one part to 20". */
@@ -205,12 +178,19 @@ final class OddsReader {
     return numerals
         .at(i)
         .filter(n -> n.low().isWhole() && !n.part())
-        .or(
-            () ->
-                word(i).equals("a")
-                    ? Optional.of(Numeral.of(i, i + 1, Ratio.ONE))
-                    : Optional.empty())
+        .or(() -> counted(i))
         .flatMap(n -> span(n, word(n.to()).equals("-") ? n.to() + 1 : n.to()));
+  }
+
+  /** "a week", "another week", "a couple of weeks". */
+  private Optional<Numeral> counted(int i) {
+    int k = word(i).equals("a") ? i + 1 : i;
+    if (word(k).equals("couple")) {
+      return Optional.of(Numeral.of(i, word(k + 1).equals("of") ? k + 2 : k + 1, Ratio.of(2)));
+    }
+    return word(i).equals("a") || word(i).equals("another")
+        ? Optional.of(Numeral.of(i, i + 1, Ratio.ONE))
+        : Optional.empty();
   }
 
   private Optional<Mention> span(Numeral n, int at) {

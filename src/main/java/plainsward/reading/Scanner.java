@@ -47,6 +47,10 @@ final class Scanner {
   }
 
   private Optional<Mention> at(int i) {
+    Optional<Measured> below = measured.below(i);
+    if (below.isPresent()) {
+      return below.map(Mention.Amount::new);
+    }
     if (!mayBegin(tokens.get(i))) {
       return Optional.empty();
     }

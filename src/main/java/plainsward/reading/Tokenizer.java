@@ -3,9 +3,17 @@ package plainsward.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Cuts cleaned text into words, numbers and signs. */
 final class Tokenizer {
+  /** "1.500,50", as written on the Continent, and "12,34,567.89", as written in India. */
+  private static final Pattern FOREIGN =
+      Pattern.compile(
+          "[0-9]{1,3}(\\.[0-9]{3})+,[0-9]{1,2}(?![0-9,.]?[0-9])"
+              + "|[0-9]{1,2}(,[0-9]{2})+,[0-9]{3}\\.[0-9]+");
+
   private final String text;
   private final List<Token> tokens = new ArrayList<>();
   private int at;
@@ -78,9 +86,18 @@ final class Tokenizer {
       add(Token.Kind.WORD, end);
       return;
     }
+    Matcher foreign = FOREIGN.matcher(text).region(at, text.length());
+    if (foreign.lookingAt()) {
+      add(Token.Kind.NUMBER, foreign.end());
+      return;
+    }
     end = at;
     while (isDigit(at(end))) {
       end++;
+    }
+    if (isDotted(end)) {
+      add(Token.Kind.NUMBER, end);
+      return;
     }
     while (at(end) == ',' && threeDigits(end + 1)) {
       end += 4;
@@ -94,6 +111,19 @@ final class Tokenizer {
       }
     }
     add(Token.Kind.NUMBER, end);
+  }
+
+  /** Whether it is one of three or more numbers parted by points, as in "192.168.1.2". */
+  private boolean isDotted(int end) {
+    boolean last = at(at - 1) == '.' && isDigit(at(at - 2));
+    if (at(end) != '.' || !isDigit(at(end + 1))) {
+      return last;
+    }
+    int next = end + 1;
+    while (isDigit(at(next))) {
+      next++;
+    }
+    return last || at(next) == '.' && isDigit(at(next + 1));
   }
 
   /** "40 000", "2 500 000": thousands parted by spaces, where they can't be a list of numbers. */
@@ -166,6 +196,10 @@ final class Tokenizer {
   }
 
   private static String number(String digits) {
+    int point = digits.indexOf('.');
+    if (point >= 0 && digits.indexOf(',') > point) {
+      return digits.replace(".", "").replace(',', '.');
+    }
     int comma = digits.lastIndexOf(',');
     boolean decimal = comma >= 0 && digits.length() - comma - 1 != 3 && digits.indexOf('.') < 0;
     String joined = digits.replace(" ", "");

@@ -118,6 +118,40 @@ final class UnitReader {
     return AFTER_INCHES.contains(tokens.get(i + 1).norm());
   }
 
+  /** Whether the 2 before it is no square: "12 ft 2 in". */
+  private boolean isInchWord(int i) {
+    return i < tokens.size() && Set.of("in", "inch", "inches", "\"").contains(tokens.get(i).norm());
+  }
+
+  /** Whether a letter is part of a name or a code: "24703L202", "F-Series", "C.P.I", "scp-173m". */
+  private boolean isCode(int i) {
+    if (!tokens.get(i).isWord()) {
+      return false;
+    }
+    boolean goesOn =
+        isTight(i + 1)
+            && (tokens.get(i + 1).isNumber() && !tokens.get(i + 1).is("2")
+                || (tokens.get(i + 1).is("-") || tokens.get(i + 1).is("."))
+                    && isTight(i + 2)
+                    && tokens.get(i + 2).kind() != Token.Kind.SIGN);
+    int at = i - 1;
+    boolean numbered = at > 0 && tokens.get(at).isNumber();
+    while (numbered && isTight(at) && isNumberOrDash(at)) {
+      at--;
+    }
+    Token first = tokens.get(Math.max(at, 0));
+    boolean named = numbered && at < i - 1 && first.isWord() && first.norm().length() > 1;
+    return goesOn || named;
+  }
+
+  private boolean isNumberOrDash(int i) {
+    return i > 0 && (tokens.get(i).isNumber() || tokens.get(i).is("-"));
+  }
+
+  private boolean isTight(int i) {
+    return i < tokens.size() && !tokens.get(i).apart();
+  }
+
   private Optional<Found> longest(int i, boolean afterNumber) {
     StringBuilder joined = new StringBuilder();
     Found best = null;
@@ -132,8 +166,10 @@ final class UnitReader {
               && !afterNumber
               && !isBelow(i)
               && !isAboveSlash(i);
+      boolean code = k == 0 && token.norm().length() == 1 && isCode(i);
+      boolean inches = k > 0 && token.is("2") && token.apart() && isInchWord(i + k + 1);
       boolean halfSaid = token.norm().startsWith("square") && k == 0 && isOtherMeasure(i + 1);
-      if (word.isPresent() && !lone && !halfSaid) {
+      if (word.isPresent() && !lone && !halfSaid && !code && !inches) {
         best = new Found(i + k + 1, word.get());
       }
     }

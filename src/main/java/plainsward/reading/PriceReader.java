@@ -1,0 +1,109 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+
+/** Reads prices: "$40", "40 dollars", "USD 40", "12 cents", "3 dollars 50 cents", "$1.2M". */
+final class PriceReader {
+  private static final Map<String, String> SIGNS =
+      Map.of("$", "USD", "\u00a3", "GBP", "\u20ac", "EUR");
+  private static final Map<String, String> WORDS =
+      Map.of(
+          "dollars", "USD", "dollar", "USD", "bucks", "USD", "buck", "USD", "quid", "GBP", "usd",
+          "USD", "euros", "EUR", "euro", "EUR");
+  private static final Set<String> BEFORE = Set.of("usd");
+  private static final Set<String> CENTS = Set.of("cents", "cent");
+  private static final Ratio HUNDRED = Ratio.of(100);
+  private static final Ratio TEN = Ratio.of(10);
+  private static final Ratio THOUSAND = Ratio.of(1000);
+
+  private final List<Token> tokens;
+  private final NumeralReader numerals;
+
+  PriceReader(List<Token> tokens, NumeralReader numerals) {
+    this.tokens = tokens;
+    this.numerals = numerals;
+  }
+
+  /** The price that begins at this token. */
+  Optional<Mention.Price> at(int i) {
+    String sign = SIGNS.get(word(i));
+    if (sign != null) {
+      return numerals.at(i + 1).map(n -> price(i, n.to(), amount(n), sign));
+    }
+    if (BEFORE.contains(word(i))) {
+      return numerals.at(i + 1).map(n -> price(i, n.to(), amount(n), WORDS.get(word(i))));
+    }
+    return numerals.at(i).flatMap(n -> named(i, n));
+  }
+
+  private String word(int i) {
+    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
+  }
+
+  private static Mention.Price price(int from, int to, Ratio amount, String currency) {
+    return new Mention.Price(from, to, Quantity.of(amount, currency));
+  }
+
+  /** A capital M counts thousands of ground, but millions of money. */
+  private Ratio amount(Numeral n) {
+    boolean million = tokens.get(n.to() - 1).said().equals("M");
+    return million ? n.low().times(THOUSAND) : n.low();
+  }
+
+  private Optional<Mention.Price> named(int from, Numeral n) {
+    int at = n.to();
+    if (word(at).equals("-") || word(at).equals("us") && WORDS.containsKey(word(at + 1))) {
+      at++;
+    }
+    if (CENTS.contains(word(at))) {
+      return Optional.of(price(from, at + 1, n.low().dividedBy(HUNDRED), "USD"));
+    }
+    boolean signed = SIGNS.containsKey(word(at)) && (!isNumber(at + 1) || isMoney(at + 1));
+    String currency = signed ? SIGNS.get(word(at)) : WORDS.get(word(at));
+    boolean before = BEFORE.contains(word(at)) && isNumber(at + 1) && !tokens.get(at + 1).apart();
+    if (currency == null || before) {
+      return Optional.empty();
+    }
+    Optional<Numeral> cents = cents(at + 1);
+    Ratio rest = cents.map(c -> c.low().dividedBy(HUNDRED)).orElse(Ratio.ZERO);
+    int to = cents.map(Numeral::to).orElse(at + 1);
+    return Optional.of(price(from, to, amount(n).plus(rest), currency));
+  }
+
+  /** Whether the number here has a sign or cents of its own after it. */
+  private boolean isMoney(int i) {
+    return numerals
+        .at(i)
+        .filter(n -> SIGNS.containsKey(word(n.to())) || CENTS.contains(word(n.to())))
+        .isPresent();
+  }
+
+  private boolean isNumber(int i) {
+    return i < tokens.size() && tokens.get(i).isNumber();
+  }
+
+  /** The "50 cents", "and 50 cents" or bare "50" at the end of a sentence, after whole dollars. */
+  private Optional<Numeral> cents(int from) {
+    int i = word(from).equals("and") ? from + 1 : from;
+    Optional<Numeral> few =
+        numerals.at(i).filter(n -> n.low().isWhole() && n.low().compareTo(HUNDRED) < 0);
+    Optional<Numeral> said =
+        few.filter(n -> CENTS.contains(word(n.to())))
+            .map(n -> Numeral.of(from, n.to() + 1, n.low()));
+    return said.or(
+        () -> few.filter(n -> n.low().compareTo(TEN) >= 0 && endsSentence(n.to()) && isTwo(n)));
+  }
+
+  private boolean endsSentence(int i) {
+    return i >= tokens.size() || tokens.get(i).endsSentence();
+  }
+
+  private static boolean isTwo(Numeral n) {
+    return n.high().isEmpty() && !n.thousands();
+  }
+}
