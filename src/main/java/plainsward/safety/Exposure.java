@@ -17,7 +17,8 @@ import plainsward.trade.Rows;
 /**
  * The first guard: people, animals, eyes, skin, breathing, swallowing, fumes and spills, wherever
  * in a question they stand. What was planned for or is long past is no emergency; with any doubt it
- * is one. What to do rests on the published advice named in the table {@code first-aid}.
+ * is one ("what do I do if my kid drank some" tells what happened). What to do rests on the
+ * published advice named in the table {@code first-aid}.
  */
 public final class Exposure {
   private static final PhraseBook<String> SIGNS = book();
@@ -43,10 +44,15 @@ public final class Exposure {
     Set<String> calming = new HashSet<>(signs);
     calming.retainAll(CALMING);
     signs.removeAll(CALMING);
+    boolean happened = signs.remove("happened");
+    boolean person = signs.remove("person");
+    if (happened && (signs.contains("swallowed") || signs.contains("animal"))) {
+      calming.remove("planning");
+    }
     if (signs.isEmpty() || !calming.isEmpty() && !isNow(turn.tokens())) {
       return Optional.empty();
     }
-    return Optional.of(reply(signs));
+    return Optional.of(reply(signs, person));
   }
 
   /** A phrase inside a harmless one ("burned the lawn") does not count. */
@@ -72,7 +78,7 @@ public final class Exposure {
         && tokens.stream().noneMatch(t -> t.is("if") || t.is("case") || t.is("never"));
   }
 
-  private static Reply reply(Set<String> signs) {
+  private static Reply reply(Set<String> signs, boolean isPersonNamed) {
     ReplyBuilder reply = new ReplyBuilder(Kind.EMERGENCY).topic("exposure");
     List<Row> rows = new ArrayList<>();
     for (Row row : ADVICE) {
@@ -81,7 +87,8 @@ public final class Exposure {
       }
     }
     boolean person = signs.stream().anyMatch(s -> !s.equals("animal") && !s.equals("spill"));
-    boolean onlyAnimal = signs.contains("animal") && !personBeside(signs);
+    boolean onlyAnimal =
+        signs.contains("animal") && !personBeside(signs) && !(person && isPersonNamed);
     if (onlyAnimal) {
       rows.removeIf(r -> !r.text("sign").equals("animal") && !r.text("sign").equals("spill"));
       rows.sort((a, b) -> a.text("sign").compareTo(b.text("sign")));

@@ -1,6 +1,8 @@
 package plainsward.safety;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,11 +10,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import plainsward.reading.Facts;
 import plainsward.reading.Reader;
 import plainsward.reading.Vocabulary;
+import plainsward.reply.Kind;
+import plainsward.reply.Reply;
 import plainsward.units.UnitSystem;
 
 /** What must not be done is refused ({@code +} in the file), and nothing else is ({@code -}). */
@@ -32,5 +37,18 @@ class RefusalsTest {
     Facts facts = READER.read(line.substring(2), Vocabulary.NONE);
 
     assertEquals(line.charAt(0) == '+', Refusals.check(facts).isPresent(), line);
+  }
+
+  @Test
+  void aRefusalSaysWhyWhatInsteadAndGivesNoFigure() {
+    Facts facts = READER.read("can i double the rate to be sure", Vocabulary.NONE);
+    Reply reply = Refusals.check(facts).orElseThrow();
+
+    assertEquals(Kind.DECLINE, reply.kind());
+    assertFalse(reply.topics().isEmpty());
+    assertFalse(reply.headline().isBlank());
+    assertFalse(reply.body().isEmpty());
+    assertEquals(List.of(), reply.figures());
+    assertTrue(reply.cautions().stream().anyMatch(c -> c.id().equals("above-label")));
   }
 }
