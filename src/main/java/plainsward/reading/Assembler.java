@@ -65,6 +65,7 @@ final class Assembler {
     replacedByBut(all);
     oldRates(all);
     minutesAndSeconds(all);
+    bagBeside(all);
     return all;
   }
 
@@ -85,6 +86,22 @@ final class Assembler {
       }
       if (k < i - 1) {
         all.set(i, last.as("area_option"));
+      }
+    }
+  }
+
+  /** "Bag is 24-0-10, 40 lb": a weight right beside the three numbers is the bag's. */
+  private static void bagBeside(List<Fact> all) {
+    boolean bag = all.stream().anyMatch(f -> f.name().equals("bag"));
+    for (int i = 1; i < all.size() && !bag; i++) {
+      boolean weight =
+          all.get(i - 1).name().equals("analysis")
+              && all.get(i).name().equals("product_amount")
+              && all.get(i).amount().dimension().equals(Dimension.MASS)
+              && all.get(i).at() - all.get(i - 1).at() <= 6;
+      if (weight) {
+        all.set(i, all.get(i).as("bag"));
+        bag = true;
       }
     }
   }

@@ -19,20 +19,27 @@ import plainsward.units.DimensionMismatch;
 final class Answers {
   private static final int MOST_CLAUSES = 2;
 
+  private static final int FRAGMENT = 9;
+  private static final Set<String> POINTING = Set.of("it", "that", "them", "they", "those");
+
   private Answers() {}
 
-  /** The reply of these topics, the first the main one; nothing where none of them is known. */
-  static Optional<Reply> of(List<String> topics, Request request) {
+  /**
+   * The reply of these topics, the first the main one; nothing where none of them is known.
+   *
+   * @param before the words that a short question with "it" speaks of, or empty
+   */
+  static Optional<Reply> of(List<String> topics, Request request, String before) {
     List<Reply> replies = new ArrayList<>();
     for (String code : topics) {
       Optional<Topic> topic = Topics.of(code);
-      topic.ifPresent(t -> replies.addAll(all(t, request)));
+      topic.ifPresent(t -> replies.addAll(all(t, request, before)));
     }
     return replies.isEmpty() ? Optional.empty() : Optional.of(joined(replies));
   }
 
   /** One reply, or one for each part of the message that asks about the topic in other words. */
-  private static List<Reply> all(Topic topic, Request request) {
+  private static List<Reply> all(Topic topic, Request request, String before) {
     List<String> clauses =
         request.asks().stream()
             .filter(a -> a.topic().equals(topic.code()))
@@ -40,6 +47,11 @@ final class Answers {
             .distinct()
             .limit(MOST_CLAUSES)
             .toList();
+    boolean pointing =
+        request.turn().tokens().size() <= FRAGMENT && request.turn().hasWord(POINTING);
+    if (topic instanceof NoteTopic notes && pointing && !before.isEmpty()) {
+      return List.of(notes.reply(request, before + " " + request.turn().text()));
+    }
     if (topic instanceof NoteTopic notes) {
       return clauses.size() > 1
           ? clauses.stream().map(c -> notes.reply(request, c)).distinct().toList()

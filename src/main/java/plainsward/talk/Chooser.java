@@ -157,6 +157,9 @@ final class Chooser {
     if (isRepeat()) {
       return "repeat";
     }
+    if (turn.asks().stream().anyMatch(a -> a.want().equals("setting"))) {
+      return "spread";
+    }
     if (has("analysis") || isMoreNitrogen() || isWholeBag()) {
       return "feed";
     }
@@ -203,7 +206,11 @@ final class Chooser {
 
   private boolean isMoreNitrogen() {
     boolean target = has("nitrogen_target") || memory.has("nitrogen_target");
-    return memory.has("analysis") && target && asksSum() && !any("label_rate", "strength");
+    boolean again = has("nitrogen_target") || asksSum();
+    return memory.has("analysis")
+        && target
+        && again
+        && !any("label_rate", "strength", "test_amount", "spread_rate");
   }
 
   private String dose() {

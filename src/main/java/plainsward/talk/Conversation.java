@@ -395,7 +395,7 @@ public final class Conversation {
       return which.get();
     }
     Request request = request(facts, asks);
-    Optional<Reply> answer = Answers.of(topics, request);
+    Optional<Reply> answer = Answers.of(topics, request, lastWords);
     if (answer.isEmpty()) {
       return Replies.notUnderstood();
     }
@@ -411,10 +411,14 @@ public final class Conversation {
     if (topics.equals(List.of("calibrate"))) {
       measured(reply);
     }
+    boolean output = reply.figure("spray_rate").isPresent() && topics.equals(List.of("calibrate"));
+    if (output || reply.figure("spread_rate").isPresent()) {
+      lawnAgain();
+    }
     return reply;
   }
 
-  /** What the sprayer was found to lay down counts from now on; the test piece is not the lawn. */
+  /** What the sprayer was found to lay down counts from now on. */
   private void measured(Reply reply) {
     reply.figures().stream()
         .filter(f -> f.name().equals("spray_rate"))
@@ -424,10 +428,17 @@ public final class Conversation {
             rate -> {
               Fact fact = Fact.of("spray_rate", rate, "as measured", 0);
               memory.replace("spray_rate", List.of(fact), turn);
-              if (memory.latest("area").map(t -> t.turn() == turn).orElse(false)) {
-                memory.drop("area");
-              }
             });
+  }
+
+  /** A test piece is not the lawn: what the lawn was before this turn, it is again. */
+  private void lawnAgain() {
+    if (memory.latest("area").map(t -> t.turn() != turn).orElse(true)) {
+      return;
+    }
+    List<Memory.Told> lawn = before.isEmpty() ? List.of() : before.peek().memory().all("area");
+    memory.drop("area");
+    lawn.forEach(told -> memory.add("area", told.fact(), told.turn()));
   }
 
   /** A weed known by its looks is spoken of from now on, and said to be taken so. */

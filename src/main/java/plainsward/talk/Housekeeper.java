@@ -3,6 +3,7 @@ package plainsward.talk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.reading.Facts;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
@@ -11,6 +12,7 @@ import plainsward.topics.Known;
 
 /** Turns about the talk itself: what is known, forget this, show the sum, say it shorter. */
 final class Housekeeper {
+  private static final Set<String> THANKS = Set.of("thanks", "thank", "ty", "cheers", "great");
   private final Memory memory;
   private final Keeper keeper;
   private final Optional<Reply> last;
@@ -35,6 +37,9 @@ final class Housekeeper {
       return Optional.of(Replies.done("Forgotten: " + String.join(", ", gone) + "."));
     }
     boolean nothing = turn.asks().isEmpty() && turn.all().isEmpty();
+    if (turn.says("picture") && turn.all().isEmpty()) {
+      return Optional.of(Replies.seesNothing());
+    }
     if (turn.says("help") && turn.all().isEmpty()) {
       return Optional.of(Replies.about());
     }
@@ -46,7 +51,7 @@ final class Housekeeper {
       return Optional.of(shorter(last.get()));
     }
     if (turn.says("hello") && nothing) {
-      return Optional.of(Replies.greeted());
+      return Optional.of(Replies.greeted(turn.hasWord(THANKS)));
     }
     return Optional.empty();
   }

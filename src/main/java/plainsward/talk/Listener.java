@@ -15,7 +15,15 @@ final class Listener {
   /** What belongs to its turn alone. */
   private static final Set<String> PASSING =
       Set.of(
-          "wanted", "number", "vague", "other", "elapsed", "listed_volume", "tank_part", "in_hand");
+          "wanted",
+          "number",
+          "vague",
+          "day",
+          "other",
+          "elapsed",
+          "listed_volume",
+          "tank_part",
+          "in_hand");
 
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
   private static final Set<String> LABEL =

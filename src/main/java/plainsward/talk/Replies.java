@@ -49,11 +49,24 @@ final class Replies {
         .build();
   }
 
-  /** A greeting or thanks, with nothing asked. */
-  static Reply greeted() {
+  /** Asked to look at something. */
+  static Reply seesNothing() {
     return new ReplyBuilder(Kind.ANSWER)
         .topic("about")
-        .headline("You are welcome. Ask me about lawn weeds, a spray mix, or feeding the lawn.")
+        .headline("No, I see no pictures. Tell me the leaf, the flower and how it grows.")
+        .say("Of a label, read me the rate and what it is per: so much per 1,000 sq ft, say.")
+        .suggest("Round scalloped leaves, square stem, smells of mint. What is it?")
+        .build();
+  }
+
+  /** A greeting or thanks, with nothing asked. */
+  static Reply greeted(boolean thanks) {
+    return new ReplyBuilder(Kind.ANSWER)
+        .topic("about")
+        .headline(
+            thanks
+                ? "You are welcome. Ask away if there is more."
+                : "Hello. Ask me about lawn weeds, a spray mix, or feeding the lawn.")
         .suggest(EXAMPLE)
         .build();
   }
@@ -102,7 +115,17 @@ final class Replies {
     line.append(String.join(", ", facts.stream().map(Replies::readBack).distinct().toList()));
     ReplyBuilder reply = new ReplyBuilder(Kind.DONE).headline(line.append('.').toString());
     reply.understood(facts.stream().map(f -> new Known(f, "question").understood()).toList());
-    return reply.suggest("What would you like to know?").build();
+    return reply.suggest(next(facts)).build();
+  }
+
+  private static String next(List<Fact> facts) {
+    List<String> names = facts.stream().map(Fact::name).toList();
+    if (names.contains("label_rate") || names.contains("strength")) {
+      return "How much for my lawn? Tell me its size.";
+    }
+    return names.contains("area")
+        ? "How much for it? Tell me your label's rate."
+        : "How much for 4,000 sq ft? Tell me your label's rate.";
   }
 
   /** What was said, with what it was taken for where the words leave that open. */

@@ -19,6 +19,8 @@ import plainsward.units.Units;
  */
 final class Understanding {
   private static final Ratio LAWN = Ratio.of(100);
+  private static final Set<String> YEARLY =
+      Set.of("year", "season", "label", "max", "maximum", "limit", "most", "already", "allowed");
   private static final Set<String> SHORT_OF_RATE = Set.of("label_rate", "strength");
 
   private final Facts turn;
@@ -63,7 +65,7 @@ final class Understanding {
       case "day" -> day(fact);
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
       case "content_left" -> fact.as("container");
-      case "times" -> fact.as(turn.says("past") ? "applied_count" : "season_limit");
+      case "times" -> times(fact);
       case "test_area" -> isCalibrating() ? fact : fact.as("area");
       case "spray_rate" -> correctedRate(fact);
       case "label_rate" -> comparedRate(fact);
@@ -71,6 +73,16 @@ final class Understanding {
       case "length" -> pending.needs("shape") || pending.needs("distance") ? fact.as("side") : fact;
       default -> fact;
     };
+  }
+
+  /** "Twice" is a limit where a label or a season is spoken of; else it counts nothing known. */
+  private Fact times(Fact fact) {
+    if (turn.says("past") && (turn.asks("repeat") || turn.hasWord(YEARLY))) {
+      return fact.as("applied_count");
+    }
+    boolean limit =
+        turn.says("label-most") || turn.hasWord(YEARLY) || pending.needs("season_limit");
+    return limit ? fact.as("season_limit") : fact;
   }
 
   /** "is 65 gal per acre the same as 1.5 per thousand": the bare one is gallons as well. */
@@ -167,6 +179,14 @@ final class Understanding {
     }
     if (turn.asks("cost") && (turn.has("container") || memory.has("container"))) {
       return perThousand(fact, fact.amount().unit());
+    }
+    boolean nitrogen =
+        memory.has("analysis")
+            && memory.has("nitrogen_target")
+            && fact.amount().dimension().equals(Dimension.MASS)
+            && fact.amount().in(Units.POUND).value().compareTo(Ratio.of(2)) <= 0;
+    if (nitrogen && !turn.says("past")) {
+      return fact.as("nitrogen_target");
     }
     if (turn.asks("coverage") || turn.asks("cost")) {
       return fact.as("container");

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import plainsward.reply.Assumed;
 import plainsward.reply.Reply;
 import plainsward.reply.Understood;
@@ -14,6 +15,8 @@ import plainsward.units.Shown;
  * What a reply was reckoned from: what was read, in one line, and what was assumed, a line each.
  */
 final class GivenWords {
+  private static final Pattern WITHIN = Pattern.compile("(?<=[a-z])-(?=[a-z])");
+
   private GivenWords() {}
 
   /** The lines; none where nothing was read or assumed. */
@@ -35,7 +38,10 @@ final class GivenWords {
 
   private static String phrase(Understood understood) {
     boolean sides = understood.name().equals("shape");
-    String value = sides ? understood.said() : understood.word().orElse(understood.said());
+    String value =
+        sides
+            ? understood.said()
+            : understood.word().map(GivenWords::spoken).orElse(understood.said());
     if (understood.value().isPresent()) {
       value =
           understood
@@ -45,6 +51,11 @@ final class GivenWords {
     }
     boolean leftOut = understood.word().equals(Optional.of(Understood.LEFT_OUT));
     return leftOut ? "less " + value : Names.phrase(understood.name(), value);
+  }
+
+  /** "tall-fescue" of a table as it is said. */
+  private static String spoken(String word) {
+    return WITHIN.matcher(word).replaceAll(" ");
   }
 
   private static String whence(String from) {

@@ -107,7 +107,7 @@ public final class ConvertTopic implements Topic {
     if (gallon && (request.units() != UnitSystem.US || said.leavesOpen("gallon"))) {
       sheet.caution("gallon-kind");
       Unit twin = amount.unit().equals(Units.GALLON) ? Units.IMPERIAL_GALLON : Units.GALLON;
-      if (amount.unit().code().startsWith("[gal")) {
+      if (amount.dimension().equals(Dimension.VOLUME)) {
         String kind = twin.equals(Units.GALLON) ? "US" : "imperial";
         sheet.say(
             "With "

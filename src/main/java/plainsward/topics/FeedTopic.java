@@ -56,6 +56,14 @@ public final class FeedTopic implements Topic {
                     : q);
   }
 
+  /** The product per area that a target of nitrogen takes, where both are known. */
+  static Optional<Quantity> rateWanted(Request request) {
+    Optional<Quantity> analysis = request.amount("analysis");
+    return target(request)
+        .filter(t -> analysis.isPresent())
+        .map(t -> Working.of("product_rate", t).over(analysis.get()).as(t.unit()).result());
+  }
+
   private static Reply forTarget(Request request, Sheet sheet, Quantity analysis, Quantity target) {
     Step rate = Working.of("product_rate", target).over(analysis).as(target.unit());
     sheet.steps(List.of(rate));

@@ -14,6 +14,7 @@ import plainsward.units.Units;
 
 /** Granular products: how much, how many bags, and what a spreader throws. */
 public final class SpreadTopic implements Topic {
+  private static final Ratio FAR_OFF = Ratio.of(30);
 
   @Override
   public String code() {
@@ -23,6 +24,10 @@ public final class SpreadTopic implements Topic {
   @Override
   public Reply reply(Request request) {
     Sheet sheet = new Sheet(request, "spread");
+    boolean figure = request.turn().has("spread_rate") || request.turn().has("test_amount");
+    if (request.wants("setting") && !figure) {
+      return new NoteTopic("spread").reply(request);
+    }
     if (request.turn().has("spread_rate")) {
       Quantity thrown = request.amount("spread_rate").orElseThrow();
       String shown = sheet.figure("spread_rate", thrown);
@@ -110,6 +115,7 @@ public final class SpreadTopic implements Topic {
     return request
         .amount("label_rate")
         .filter(r -> r.dimension().equals(Dimension.MASS_PER_AREA))
+        .or(() -> FeedTopic.rateWanted(request))
         .map(t -> compared(thrown, t))
         .orElse("");
   }
@@ -125,6 +131,7 @@ public final class SpreadTopic implements Topic {
         + percent
         + " % "
         + (over ? "too much: close" : "too little: open")
-        + " the gate a little, keep the same pace, and test again.";
+        + ((over ? times : times.negate()).compareTo(FAR_OFF) > 0 ? " the gate by a good deal" : " the gate a little")
+        + ", keep the same pace, and test again.";
   }
 }

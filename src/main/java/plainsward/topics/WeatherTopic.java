@@ -111,7 +111,7 @@ public final class WeatherTopic implements Topic {
               + said
               + " it is too hot: over "
               + Shown.of(limit)
-              + " broadleaf sprays turn to vapour and the grass is hurt. Wait for a cooler morning "
+              + " broadleaf sprays turn to vapor and the grass is hurt. Wait for a cooler morning "
               + "or evening.");
       sheet.caution("heat");
     } else if (air.get().compareTo(WARM) > 0) {
@@ -237,7 +237,7 @@ public final class WeatherTopic implements Topic {
     }
     if (request.says("hot")) {
       verdict.hold(
-          "In heat over about 85 °F broadleaf sprays turn to vapour and hurt the grass: wait until it is cooler.");
+          "In heat over about 85 °F broadleaf sprays turn to vapor and hurt the grass: wait until it is cooler.");
       sheet.caution("heat");
     }
   }
@@ -246,7 +246,7 @@ public final class WeatherTopic implements Topic {
     if (request.says("tender-near")) {
       sheet.caution("drift-plants", "food-plants");
       sheet.say(
-          "Tomatoes, grapes, roses and beans close by are the first to be hurt by drift and vapour: keep well away, wind blowing from them to you.");
+          "Tomatoes, grapes, roses and beans close by are the first to be hurt by drift and vapor: keep well away, wind blowing from them to you.");
     }
   }
 }

@@ -6,11 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import plainsward.reply.Kind;
 
 /**
  * Every conversation of {@code transcripts-demo} goes to the letter as it stands there. With {@code
@@ -19,6 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class TranscriptsTest {
   private static final Path FOLDER = Path.of("transcripts-demo");
+  private static final Path TOPICS = Path.of("src/test/resources/handbook/topics.txt");
+  private static final int FEWEST = 14;
   private static final boolean WRITE = Boolean.getBoolean("transcripts.write");
 
   static List<Path> pages() throws IOException {
@@ -45,5 +53,23 @@ class TranscriptsTest {
     Transcript transcript = Transcript.read(Files.readString(page));
     assertTrue(transcript.shows().matches("[A-Z].{20,}\\."), transcript.shows());
     assertTrue(transcript.sittings().stream().mapToInt(s -> s.turns().size()).sum() >= 2);
+  }
+
+  @Test
+  void everyTopicAndEveryKindOfReplyIsShown(@TempDir Path homes) throws Exception {
+    Set<String> topics = new TreeSet<>(Files.readAllLines(TOPICS));
+    Set<String> kinds =
+        Arrays.stream(Kind.values())
+            .map(Kind::name)
+            .collect(Collectors.toCollection(TreeSet::new));
+    for (Path page : pages()) {
+      Replay replay = new Replay(Files.createTempDirectory(homes, "home"));
+      replay.of(Transcript.read(Files.readString(page)));
+      topics.removeAll(replay.topics());
+      kinds.removeAll(replay.kinds());
+    }
+    assertTrue(pages().size() >= FEWEST);
+    assertEquals(Set.of(), topics, "topics that no transcript shows");
+    assertEquals(Set.of(), kinds, "kinds of reply that no transcript shows");
   }
 }
