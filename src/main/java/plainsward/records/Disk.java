@@ -91,6 +91,22 @@ class Disk {
     forceFolder(folder);
   }
 
+  /**
+   * Makes a file that is not there yet.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException where it is there; it is then left alone
+   */
+  void make(Path file, byte[] content) throws IOException {
+    makeFolder(file.getParent());
+    Files.createFile(file);
+    try {
+      replace(file, content);
+    } catch (IOException | RuntimeException fault) {
+      deleteQuietly(file, fault);
+      throw fault;
+    }
+  }
+
   /** Clears what a killed run left: the guard is held, so nobody is still writing it. */
   void clearUnfinished(Path folder) throws IOException {
     if (!Files.isDirectory(folder)) {

@@ -287,8 +287,9 @@ public final class Conversation {
   private Optional<Reply> records(Facts facts, List<Fact> tied) {
     Diary diary = keeper.diary();
     Optional<Reply> reply =
-        new LogDesk(memory, diary, setting.today())
+        new FileDesk(memory, keeper, setting)
             .hear(facts)
+            .or(() -> new LogDesk(memory, diary, setting.today()).hear(facts))
             .or(() -> new AgainDesk(memory, diary, setting.today()).hear(facts))
             .or(() -> new LabelDesk(memory, setting, turn).hear(facts, tied));
     reply.ifPresent(r -> pending = new Pending(r.needs(), List.of(), List.of()));

@@ -139,15 +139,20 @@ final class Diary {
    * those for which no lawn was named.
    */
   List<LogEntry> inYear(String lawn, String label, int year) {
-    LocalDate from = LocalDate.of(year, 1, 1);
-    return between(lawn.isEmpty() ? List.of("") : List.of(lawn, ""), from, from.plusYears(1))
-        .stream()
-        .filter(e -> label.isEmpty() || isOf(e, label))
-        .toList();
-  }
-
-  private static boolean isOf(LogEntry entry, String label) {
-    return entry.label().equals(UNNAMED) || entry.label().equalsIgnoreCase(label);
+    List<String> lawns = lawn.isEmpty() ? List.of("") : List.of(lawn, "");
+    if (label.isEmpty()) {
+      LocalDate from = LocalDate.of(year, 1, 1);
+      return between(lawns, from, from.plusYears(1));
+    }
+    List<LogEntry> found = new ArrayList<>();
+    for (Log log : logs()) {
+      for (String place : lawns) {
+        found.addAll(log.inYear(place, label, year));
+        found.addAll(log.inYear(place, UNNAMED, year));
+      }
+    }
+    found.sort(Comparator.comparing(LogEntry::date));
+    return found;
   }
 
   /** The days in a year on which a label went on a lawn; for no lawns the most of any. */

@@ -75,7 +75,8 @@ final class Keeper {
         });
   }
 
-  private static void recall(Memory memory, Label label) {
+  /** Puts a saved label into a memory. */
+  static void recall(Memory memory, Label label) {
     String name = Memory.key(label.name());
     memory.labelCards().put(name, label, SAVED);
     LabelFacts.doses(label).forEach(fact -> memory.label(name, fact, SAVED));

@@ -74,7 +74,8 @@ final class LogDesk {
     return told.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + told.substring(1) + ".";
   }
 
-  private List<LogEntry> entries(Facts turn, LogSpan span) {
+  /** The sprayings of a span on the lawns and with the labels that a turn names, or all. */
+  List<LogEntry> entries(Facts turn, LogSpan span) {
     Collection<String> lawns = turn.lawns();
     if (lawns.isEmpty()) {
       List<String> all = new ArrayList<>(diary.lawns());

@@ -14,6 +14,7 @@ final class Desk {
   private final Choices choices;
   private final Surroundings around;
   private final Handbook handbook;
+  private Optional<RecordBook> book = Optional.empty();
 
   /**
    * A desk.
@@ -40,9 +41,13 @@ final class Desk {
     return open(today, units, book(choices.home()));
   }
 
-  private static Optional<RecordBook> book(Optional<Path> folder) throws Unreadable {
+  /** The records of a folder, opened once: a batch of many lines reads a long log once. */
+  private Optional<RecordBook> book(Optional<Path> folder) throws Unreadable {
     try {
-      return folder.map(RecordBook::open);
+      if (book.isEmpty()) {
+        book = folder.map(RecordBook::open);
+      }
+      return book;
     } catch (RecordFault fault) {
       throw new Unreadable(fault.getMessage());
     }
