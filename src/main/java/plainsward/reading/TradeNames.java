@@ -1,8 +1,11 @@
 package plainsward.reading;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import plainsward.trade.Rows;
 
-/** The ids that the trade tables have for names as people write them. */
+/** The names of the trade tables: as people write them, and their ids. */
 public final class TradeNames {
   private TradeNames() {}
 
@@ -13,5 +16,14 @@ public final class TradeNames {
         .filter(name -> name.kind() == NameKind.GRASS)
         .map(NameBook.Name::id)
         .findFirst();
+  }
+
+  /** All names of weeds, grasses, active ingredients, products and wetting agents, each once. */
+  public static List<String> all() {
+    return Stream.of("weeds", "grasses", "actives", "kinds", "adjuvants")
+        .flatMap(table -> Rows.of(table).stream())
+        .map(row -> row.text("name"))
+        .distinct()
+        .toList();
   }
 }

@@ -92,6 +92,11 @@ public final class Conversation {
     return reply;
   }
 
+  /** How the talk stands when the next question comes. */
+  public Standing standing() {
+    return Standing.of(memory, pending);
+  }
+
   /** A nought where something must be divided by it makes no sum. */
   private Reply sensible(Facts facts) {
     try {

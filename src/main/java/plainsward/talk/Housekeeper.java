@@ -61,7 +61,7 @@ final class Housekeeper {
     ReplyBuilder brief = new ReplyBuilder(reply.kind()).headline(reply.headline()).brief();
     reply.topics().forEach(brief::topic);
     reply.figures().forEach(brief::figure);
-    reply.cautions().stream().limit(1).forEach(brief::caution);
+    reply.cautions().forEach(brief::caution);
     reply.needs().forEach(brief::need);
     reply.suggest().forEach(brief::suggest);
     return brief.understood(reply.understood()).build();

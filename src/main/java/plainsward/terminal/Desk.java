@@ -27,6 +27,11 @@ final class Desk {
     this.handbook = handbook;
   }
 
+  /** The date that replies reckon from. */
+  LocalDate today() {
+    return choices.today().orElseGet(() -> LocalDate.now(around.clock()));
+  }
+
   /** A conversation as chosen on the command line, with the saved records beside it. */
   Answering open() throws Unreadable {
     Optional<RecordBook> book = book(around.dataFolder(choices.home()));
@@ -55,7 +60,7 @@ final class Desk {
 
   private Answering open(
       Optional<LocalDate> today, Optional<UnitSystem> units, Optional<RecordBook> book) {
-    LocalDate date = today.or(choices::today).orElseGet(() -> LocalDate.now(around.clock()));
+    LocalDate date = today.orElseGet(this::today);
     UnitSystem system = units.orElse(choices.units());
     return around.opening().apply(new Setting(date, system, book, handbook));
   }

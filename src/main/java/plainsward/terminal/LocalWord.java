@@ -1,7 +1,9 @@
 package plainsward.terminal;
 
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -24,6 +26,8 @@ enum LocalWord {
   private static final int LONGEST = 60;
   private static final Pattern ENDING = Pattern.compile("([ ,]+please)?[ .!]*$");
   private static final Map<String, LocalWord> WORDS = load();
+  private static final List<String> PHRASES =
+      WORDS.keySet().stream().filter(words -> words.length() > 1).toList();
 
   /** Which one a line is, if it is nothing else. */
   static LocalWord of(String line) {
@@ -37,6 +41,11 @@ enum LocalWord {
         .anyMatch(word -> word.getValue() == FRESH && bare.startsWith(word.getKey()));
   }
 
+  /** All of them as they are typed, but for single letters. */
+  static List<String> phrases() {
+    return PHRASES;
+  }
+
   private static String bare(String line) {
     String start = line.strip();
     start = start.length() > LONGEST ? start.substring(0, LONGEST) : start;
@@ -44,7 +53,7 @@ enum LocalWord {
   }
 
   private static Map<String, LocalWord> load() {
-    Map<String, LocalWord> words = new HashMap<>();
+    Map<String, LocalWord> words = new LinkedHashMap<>();
     for (String line : Texts.of("words.txt").split("\n", -1)) {
       int equals = line.indexOf('=');
       if (equals > 0 && line.charAt(0) != '#') {
@@ -53,6 +62,6 @@ enum LocalWord {
             .forEach(said -> words.put(said.strip(), word));
       }
     }
-    return Map.copyOf(words);
+    return Collections.unmodifiableMap(words);
   }
 }

@@ -37,7 +37,7 @@ record Surroundings(
         new HereClock(),
         Console.isTerminal(),
         Console.charset(),
-        setting -> new Conversation(setting)::answer);
+        setting -> new Talking(new Conversation(setting)));
   }
 
   /** An environment variable that is set to something. */

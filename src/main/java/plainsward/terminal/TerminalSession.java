@@ -3,6 +3,9 @@ package plainsward.terminal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.jline.reader.History;
+import org.jline.reader.LineReader;
+import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 
@@ -29,12 +32,29 @@ final class TerminalSession {
   boolean run() throws Unreadable {
     Optional<Path> history = history();
     try (Terminal terminal = opened()) {
-      Palette palette = Palette.of(around, choices.plain());
-      Showing showing = new ScreenShowing(terminal, palette, choices.brief());
-      TalkFile file = new TalkFile(around.dataFolder(choices.home()), around.clock());
-      return new TerminalTalk(terminal, desk.open(), showing, file, history).run();
+      return talked(terminal, history);
     } catch (IOException broken) {
       throw new Unreadable("The terminal can't be opened.");
+    }
+  }
+
+  private boolean talked(Terminal terminal, Optional<Path> kept) throws Unreadable {
+    Palette palette = Palette.of(around, choices.plain());
+    Answering talk = desk.open();
+    Showing showing = new ScreenShowing(terminal, palette, choices.brief());
+    TalkFile file = new TalkFile(around.dataFolder(choices.home()), around.clock());
+    Turns turns = new Turns(talk, showing, file);
+    History history = new DefaultHistory();
+    if (choices.plain() || terminal.getType().startsWith(Terminal.TYPE_DUMB)) {
+      LineReader reader = TalkReader.on(terminal, talk, history, kept, Optional.empty());
+      return new TerminalTalk(reader, turns, showing, next -> {}).run();
+    }
+    Suggestions likely = new Suggestions(talk, history);
+    QuantityHighlighter marks =
+        new QuantityHighlighter(likely, choices.units(), desk.today(), palette);
+    LineReader reader = TalkReader.on(terminal, talk, history, kept, Optional.of(marks));
+    try (Live live = new Live(terminal, talk, palette, likely)) {
+      return new TerminalTalk(reader, turns, showing, live::refresh).run();
     }
   }
 

@@ -1,10 +1,9 @@
 package plainsward.terminal;
 
-import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
-import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 
@@ -13,38 +12,25 @@ import org.jline.terminal.Terminal;
  * gives up the line, Ctrl-D leaves.
  */
 final class TerminalTalk {
-  private static final String PROMPT = "ask: ";
-  private static final int HISTORY = 1000;
-
   private final Terminal terminal;
+  private final LineReader reader;
   private final Turns turns;
   private final Showing showing;
-  private final LineReader reader;
+  private final Consumer<Optional<String>> between;
   private boolean good = true;
 
   /**
    * A conversation.
    *
-   * @param history the file of what was typed before; empty where nothing is kept
+   * @param between hears, before each turn, the next step that the last reply named
    */
   TerminalTalk(
-      Terminal terminal, Answering talk, Showing showing, TalkFile file, Optional<Path> history) {
-    this.terminal = terminal;
-    this.turns = new Turns(talk, showing, file);
+      LineReader reader, Turns turns, Showing showing, Consumer<Optional<String>> between) {
+    this.terminal = reader.getTerminal();
+    this.reader = reader;
+    this.turns = turns;
     this.showing = showing;
-    LineReaderBuilder builder =
-        LineReaderBuilder.builder()
-            .terminal(terminal)
-            .appName("plainsward")
-            .parser(new WholeLine())
-            .variable(LineReader.HISTORY_SIZE, HISTORY)
-            .variable(LineReader.HISTORY_FILE_SIZE, HISTORY)
-            .variable(LineReader.SECONDARY_PROMPT_PATTERN, "")
-            .variable(LineReader.BELL_STYLE, "none")
-            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-            .option(LineReader.Option.DISABLE_HIGHLIGHTER, true);
-    history.ifPresent(kept -> builder.variable(LineReader.HISTORY_FILE, kept));
-    this.reader = builder.build();
+    this.between = between;
   }
 
   /**
@@ -54,6 +40,7 @@ final class TerminalTalk {
    */
   boolean run() {
     show(showing.own(HelpText.greeting()));
+    between.accept(Optional.empty());
     boolean stays = true;
     while (stays) {
       stays = turn();
@@ -63,7 +50,7 @@ final class TerminalTalk {
 
   private boolean turn() {
     try {
-      return heard(reader.readLine(PROMPT));
+      return heard(reader.readLine(TalkReader.PROMPT));
     } catch (UserInterruptException givenUp) {
       return true;
     } catch (EndOfFileException left) {
@@ -80,6 +67,7 @@ final class TerminalTalk {
     good &= told.isGood();
     if (!told.text().isEmpty()) {
       show(told.text());
+      between.accept(told.next());
     }
     return !told.leaves();
   }

@@ -1,6 +1,7 @@
 package plainsward.terminal;
 
 import java.util.List;
+import java.util.Optional;
 import plainsward.reply.Reply;
 
 /**
@@ -34,11 +35,12 @@ final class Turns {
    * @param text what is to be shown, empty where there is nothing
    * @param leaves whether the talk is over
    * @param isGood whether the turn got its reply
+   * @param next the next step that the reply names
    */
-  record Told(String text, boolean leaves, boolean isGood) {
+  record Told(String text, boolean leaves, boolean isGood, Optional<String> next) {
 
     private static Told of(String text) {
-      return new Told(text, false, true);
+      return new Told(text, false, true, Optional.empty());
     }
   }
 
@@ -49,7 +51,7 @@ final class Turns {
     }
     LocalWord word = LocalWord.of(said);
     if (word == LocalWord.QUIT) {
-      return new Told("", true, true);
+      return new Told("", true, true, Optional.empty());
     }
     return switch (showing.isForPeople() ? word : LocalWord.NONE) {
       case HELP -> Told.of(showing.own(HelpText.examples()));
@@ -79,9 +81,9 @@ final class Turns {
       Reply reply = talk.answer(said);
       page = showing.page(reply);
       file.add(said, PlainText.of(reply, false));
-      return Told.of(page.text());
+      return new Told(page.text(), false, true, reply.suggest().stream().findFirst());
     } catch (RuntimeException | StackOverflowError fault) {
-      return new Told(showing.own(Fault.sentence(fault)), false, false);
+      return new Told(showing.own(Fault.sentence(fault)), false, false, Optional.empty());
     }
   }
 }

@@ -15,6 +15,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.jline.reader.LineReader;
+import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.DumbTerminal;
@@ -50,8 +52,10 @@ class TerminalTalkTest {
 
   private static TerminalTalk talk(Terminal terminal, Answering talk, Optional<Path> history) {
     Showing showing = new ScreenShowing(terminal, PLAIN, false);
-    return new TerminalTalk(
-        terminal, talk, showing, new TalkFile(Optional.empty(), Ran.MAY_FIRST), history);
+    Turns turns = new Turns(talk, showing, new TalkFile(Optional.empty(), Ran.MAY_FIRST));
+    LineReader reader =
+        TalkReader.on(terminal, talk, new DefaultHistory(), history, Optional.empty());
+    return new TerminalTalk(reader, turns, showing, next -> {});
   }
 
   private String talk(String typed) throws IOException {
