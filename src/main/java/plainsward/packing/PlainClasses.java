@@ -61,6 +61,11 @@ public final class PlainClasses {
     classes.put(lambda.name, lambda);
   }
 
+  private boolean isNamed(ClassNode lambda) {
+    ClassNode host = host(lambda);
+    return host != null && host.nestMembers != null && host.nestMembers.contains(lambda.name);
+  }
+
   private List<Path> classFiles() throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
       return files.filter(file -> file.toString().endsWith(".class")).sorted().toList();
@@ -70,7 +75,7 @@ public final class PlainClasses {
   /** Writes the class; one that an earlier run made and that nobody names any more is deleted. */
   private void write(ClassNode node) throws IOException {
     Path file = folder.resolve(node.name + ".class");
-    if (node.name.contains(LambdaRewriter.MARK) && !host(node).nestMembers.contains(node.name)) {
+    if (node.name.contains(LambdaRewriter.MARK) && !isNamed(node)) {
       Files.deleteIfExists(file);
       return;
     }

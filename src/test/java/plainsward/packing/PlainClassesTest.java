@@ -80,6 +80,19 @@ class PlainClassesTest {
     assertEquals(once, digests());
   }
 
+  @Test
+  void whatAnEarlierRunMadeOfAClassThatIsGoneIsDeleted() throws IOException {
+    PlainClasses.main(new String[] {folder.toString()});
+    Path stale = folder.resolve("plainsward/packing/Lambdas$$Lambda0.class");
+    for (String file : files().keySet()) {
+      if (!folder.resolve(file).equals(stale)) {
+        Files.delete(folder.resolve(file));
+      }
+    }
+    PlainClasses.main(new String[] {folder.toString()});
+    assertEquals(List.of(), digests());
+  }
+
   /** Gives the class in a file the name of the file. */
   private static void rename(Path file) throws IOException {
     ClassWriter writer = new ClassWriter(0);
