@@ -16,19 +16,6 @@ import plainsward.units.UnitSystem;
  * a space or a digit after its dash ("-5 degrees tonight") belongs to the question.
  */
 final class ChoiceReader {
-  static final List<String> OPTIONS =
-      List.of(
-          "--json",
-          "--batch",
-          "--units",
-          "--today",
-          "--home",
-          "--notes",
-          "--plain",
-          "--brief",
-          "--help",
-          "--version");
-
   private final String[] args;
   private int at;
   private final List<String> words = new ArrayList<>();
@@ -166,7 +153,7 @@ final class ChoiceReader {
   }
 
   private static String unknown(String name) {
-    String near = Nearest.to(name, OPTIONS).map(n -> " Did you mean " + n + "?").orElse("");
+    String near = Nearest.to(name, Option.names()).map(n -> " Did you mean " + n + "?").orElse("");
     return "There is no option " + quoted(name) + "." + near;
   }
 

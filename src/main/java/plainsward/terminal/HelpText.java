@@ -3,6 +3,7 @@ package plainsward.terminal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Properties;
+import java.util.stream.Collectors;
 
 /** The texts about the program itself. */
 final class HelpText {
@@ -12,7 +13,8 @@ final class HelpText {
 
   /** What can be said on the command line. */
   static String usage() {
-    return Texts.of("usage.txt").strip();
+    String lines = Option.all().stream().map(Option::line).collect(Collectors.joining("\n"));
+    return Texts.of("usage.txt").replace("{options}", lines).strip();
   }
 
   /** Examples of what can be asked, by task. */

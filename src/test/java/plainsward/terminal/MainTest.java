@@ -92,7 +92,7 @@ class MainTest {
   void helpAndVersionAreToldOnStandardOutput() {
     Ran help = Ran.echo("", "--help");
     assertEquals(0, help.status());
-    for (String option : ChoiceReader.OPTIONS) {
+    for (String option : Option.names()) {
       assertTrue(help.out().contains(option), option);
     }
     Ran version = Ran.echo("", "--version");
