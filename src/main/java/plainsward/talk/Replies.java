@@ -16,8 +16,8 @@ import plainsward.units.Units;
 /** The replies that belong to the talk itself and to no topic. */
 final class Replies {
   private static final String CAN_DO =
-      "I work out doses, tanks, areas, sprayer output, nitrogen, costs and dates from your label's "
-          + "figures, and answer questions about lawn weeds and spraying.";
+      "I work out doses, tanks, areas, sprayer output, nitrogen, costs and dates from your label. I "
+          + "answer questions about lawn weeds and spraying too.";
 
   private static final String EXAMPLE =
       "How much for 4,000 sq ft at 1.5 fl oz per 1,000 sq ft in a 2 gal sprayer?";

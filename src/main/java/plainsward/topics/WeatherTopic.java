@@ -57,8 +57,8 @@ public final class WeatherTopic implements Topic {
       return sheet.answer(note.get().answer());
     }
     sheet.say(
-        "Go when the wind is a steady 3 to 10 mph, the air 50 to 85 °F, the leaf dry, and no rain "
-            + "is due within the label's rain-free hours.");
+        "Go when the wind is a steady 3 to 10 mph, the air 50 to 85 °F, and the leaf dry. No rain "
+            + "may be due within the label's rain-free hours.");
     return sheet.ask(
         "What are the wind, the temperature, and the hours until rain?", "wind", "temperature");
   }

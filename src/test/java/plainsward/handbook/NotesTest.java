@@ -19,6 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import plainsward.ReadingGrade;
 
 /** What every note of the handbook must keep to. A failure names each note and what is wrong. */
 class NotesTest {

@@ -1,4 +1,4 @@
-package plainsward.handbook;
+package plainsward;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package plainsward.handbook;
+package plainsward;
 
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * Enlisted Personnel", Naval Technical Training Command, Research Branch Report 8-75 (1975).
  * Syllables are counted by groups of vowels, which is near enough for a limit.
  */
-final class ReadingGrade {
+public final class ReadingGrade {
   private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z'’]*|\\d[\\d.,/]*");
   private static final Pattern SENTENCE_END =
       Pattern.compile("[.!?:;](?=\\s|$)|\\n\\s*(?=\\n|[-*] )");
@@ -18,7 +18,8 @@ final class ReadingGrade {
 
   private ReadingGrade() {}
 
-  static double of(String text) {
+  /** The grade of a text, as a US school year; 8 is about age 13. */
+  public static double of(String text) {
     Matcher words = WORD.matcher(text);
     int count = 0;
     int syllables = 0;
@@ -30,6 +31,7 @@ final class ReadingGrade {
     return 0.39 * count / sentences + 11.8 * syllables / Math.max(1, count) - 15.59;
   }
 
+  /** How many syllables a word has, near enough. */
   static int syllables(String word) {
     String lower = word.toLowerCase(Locale.ROOT).replaceAll("['’]s?$", "");
     int groups = (int) VOWELS.matcher(lower).results().count();
