@@ -108,6 +108,7 @@ final class ShapeReader {
         next.equals("across") && !word(side.to + 1).equals("the")
             || next.equals("diameter")
             || next.equals("round")
+            || next.equals("circle")
             || (next.equals("in") && word(side.to + 1).equals("diameter"))
             || before.equals("diameter");
     if (!across) {

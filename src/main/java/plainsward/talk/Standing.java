@@ -12,7 +12,8 @@ import plainsward.topics.Known;
  * How a talk stands when the next question comes, so that nothing stale is used unseen.
  *
  * @param known the lawn's pieces, the tank, the label's rate and the spray rate, by the contract's
- *     names; {@code said} is the user's own name for the lawn or the label, or empty
+ *     names; {@code said} is the user's own name for the lawn or the label, or empty, and for a
+ *     piece told by its sides the words themselves
  * @param names the user's own names of lawns and labels
  * @param needs what was asked for and not yet told, by the contract's names
  */
@@ -29,9 +30,9 @@ public record Standing(List<Understood> known, Set<String> names, List<String> n
       for (Memory.Told told : memory.all(role)) {
         Fact fact = told.fact();
         Understood read = new Known(fact, "earlier").understood();
-        known.add(
-            new Understood(
-                role, read.value(), read.high(), read.word(), fact.owner(), read.from()));
+        String owner = fact.owner();
+        String said = fact.value().isPresent() ? owner : (owner + " " + fact.said()).strip();
+        known.add(new Understood(role, read.value(), read.high(), read.word(), said, read.from()));
       }
     }
     Set<String> names = new LinkedHashSet<>(memory.lawnNames());

@@ -8,7 +8,7 @@ import java.util.Optional;
 import plainsward.reply.Understood;
 import plainsward.units.Shown;
 
-/** What is taken as known, in one row: the lawn, the tank, the label and its rate, the spray. */
+/** What is taken as known, in a row or two: the lawn, the tank, the label's rate, the spray. */
 final class KnownLine {
   private static final String BETWEEN = " | ";
   private static final Map<String, String> TITLES = titles();
@@ -26,11 +26,11 @@ final class KnownLine {
   }
 
   /**
-   * The row.
+   * The rows, at least one.
    *
-   * @param columns how many columns it may take
+   * @param columns how many columns each may take
    */
-  static String of(List<Understood> standing, int columns) {
+  static List<String> of(List<Understood> standing, int columns) {
     List<String> parts = new ArrayList<>();
     for (Map.Entry<String, String> title : TITLES.entrySet()) {
       List<String> values =
@@ -40,23 +40,38 @@ final class KnownLine {
               .distinct()
               .toList();
       if (!values.isEmpty()) {
-        parts.add(title.getValue() + ": " + String.join(" + ", values));
+        parts.add(CleanText.line(title.getValue() + ": " + String.join(" + ", values)));
       }
     }
-    String row =
-        parts.isEmpty()
-            ? "No lawn, tank or label is known yet."
-            : "Known: " + String.join(BETWEEN, parts);
-    return cut(CleanText.line(row), columns);
+    return parts.isEmpty()
+        ? List.of(cut("No lawn, tank or label is known yet.", columns))
+        : rows(parts, columns);
+  }
+
+  /** As many parts in a row as it holds; what two rows don't hold is cut. */
+  private static List<String> rows(List<String> parts, int columns) {
+    List<String> rows = new ArrayList<>();
+    String row = "Known: " + parts.get(0);
+    for (String part : parts.subList(1, parts.size())) {
+      String longer = row + BETWEEN + part;
+      boolean breaks = rows.isEmpty() && LineBreaker.columns(longer) > columns;
+      if (breaks) {
+        rows.add(cut(row, columns));
+      }
+      row = breaks ? part : longer;
+    }
+    rows.add(cut(row, columns));
+    return rows;
   }
 
   private static String value(Understood known) {
-    String name = known.said().isEmpty() ? "" : known.said() + " ";
     Optional<String> amount =
         known
             .value()
             .map(low -> known.high().map(high -> Shown.range(low, high)).orElse(Shown.of(low)));
-    return name + amount.or(known::word).orElse("");
+    boolean leftOut = known.word().equals(Optional.of(Understood.LEFT_OUT));
+    String words = (known.said() + " " + amount.orElse("")).strip();
+    return leftOut ? "less " + words : words;
   }
 
   private static String cut(String row, int columns) {

@@ -26,9 +26,12 @@ final class Live implements AutoCloseable {
   /** Shows what is known after a turn, and what is likely to be asked next. */
   void refresh(Optional<String> next) {
     suggestions.next(next);
-    String row = palette.shown(KnownLine.of(talk.standing().known(), terminal.getWidth() - 1));
-    String painted = palette.painted(Line.Look.QUIET, row);
-    status.ifPresent(below -> below.update(List.of(AttributedString.fromAnsi(painted))));
+    List<AttributedString> rows =
+        KnownLine.of(talk.standing().known(), terminal.getWidth() - 1).stream()
+            .map(row -> palette.painted(Line.Look.QUIET, palette.shown(row)))
+            .map(AttributedString::fromAnsi)
+            .toList();
+    status.ifPresent(below -> below.update(rows));
   }
 
   @Override

@@ -20,22 +20,24 @@ final class OwnNotes {
    *
    * @param folder the user's folder, where one was named
    * @param messages where the sentences go
+   * @param plain whether nothing may move on the screen
    * @throws Unreadable where there is no such folder or it can't be read
    */
-  static Handbook with(Optional<Path> folder, Out messages) throws Unreadable {
+  static Handbook with(Optional<Path> folder, Out messages, boolean plain) throws Unreadable {
     if (folder.isEmpty()) {
       return Handbook.shipped();
     }
     if (!Files.isDirectory(folder.get())) {
       throw new Unreadable("There is no folder " + folder.get() + " of notes.");
     }
-    Handbook both = read(folder.get(), messages);
+    Handbook both = read(folder.get(), messages, plain);
     tell(both.refused(), messages);
     return both;
   }
 
-  private static Handbook read(Path folder, Out messages) throws Unreadable {
-    try (Waiting waiting = Waiting.on(messages, "reading your notes", Console::isErrorTerminal)) {
+  private static Handbook read(Path folder, Out messages, boolean plain) throws Unreadable {
+    try (Waiting waiting =
+        Waiting.on(messages, "reading your notes", !plain, Console::isErrorTerminal)) {
       return Handbook.shipped().plus(folder, waiting::at);
     } catch (UncheckedIOException refused) {
       throw new Unreadable("The folder " + folder + " of notes can't be read.");

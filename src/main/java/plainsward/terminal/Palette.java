@@ -20,6 +20,8 @@ record Palette(boolean isColourful, boolean isAscii, boolean isDrawn) {
           Map.entry((int) '–', "-"),
           Map.entry((int) '—', "-"),
           Map.entry((int) '→', "->"),
+          Map.entry((int) '√', "sqrt"),
+          Map.entry((int) 'π', "pi"),
           Map.entry((int) '≤', "<="),
           Map.entry((int) '≥', ">="),
           Map.entry((int) '≈', "~"),

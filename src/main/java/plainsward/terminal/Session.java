@@ -102,7 +102,8 @@ final class Session {
 
   private int batch(InputStream lines, String name) throws Unreadable {
     Desk desk = desk();
-    try (Waiting waiting = Waiting.on(messages, "answering", Session::isWatchedAlone)) {
+    try (Waiting waiting =
+        Waiting.on(messages, "answering", !choices.plain(), Session::isWatchedAlone)) {
       Batch batch = new Batch(desk, out, choices.brief(), workers());
       return status(batch.run(lines, done -> waiting.at(done, 0)));
     } catch (IOException broken) {
@@ -116,7 +117,7 @@ final class Session {
   }
 
   private Desk desk() throws Unreadable {
-    return new Desk(choices, around, OwnNotes.with(choices.notes(), messages));
+    return new Desk(choices, around, OwnNotes.with(choices.notes(), messages, choices.plain()));
   }
 
   /** Lines that write to the same folder are answered one after the other, so that order counts. */

@@ -26,9 +26,10 @@ final class Suggestions {
     this.history = history;
   }
 
-  /** Takes note of the next step that a reply named; empty where it named none. */
+  /** Takes note of the question that a reply named as next; what stands after it is not asked. */
   void next(Optional<String> question) {
-    next = question.map(CleanText::line).filter(Suggestions::isFreeOfFigures).orElse("");
+    String asked = question.map(CleanText::line).filter(Suggestions::isFreeOfFigures).orElse("");
+    next = asked.substring(0, asked.indexOf('?') + 1);
   }
 
   /** The rest of what is likely to be typed, empty where nothing is. */

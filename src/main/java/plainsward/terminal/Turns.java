@@ -2,6 +2,7 @@ package plainsward.terminal;
 
 import java.util.List;
 import java.util.Optional;
+import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 
 /**
@@ -81,7 +82,9 @@ final class Turns {
       Reply reply = talk.answer(said);
       page = showing.page(reply);
       file.add(said, PlainText.of(reply, false));
-      return new Told(page.text(), false, true, reply.suggest().stream().findFirst());
+      boolean urgent = reply.kind() == Kind.EMERGENCY;
+      Optional<String> next = reply.suggest().stream().filter(step -> !urgent).findFirst();
+      return new Told(page.text(), false, true, next);
     } catch (RuntimeException | StackOverflowError fault) {
       return new Told(showing.own(Fault.sentence(fault)), false, false, Optional.empty());
     }

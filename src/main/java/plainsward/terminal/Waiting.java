@@ -19,11 +19,13 @@ final class Waiting implements AutoCloseable {
   private final BooleanSupplier isTerminal;
   private final AtomicLong done = new AtomicLong();
   private final AtomicLong total = new AtomicLong();
+  private final boolean moves;
   private final Thread shower = new Thread(this::show, "waiting");
   private int widest;
 
-  private Waiting(Out err, String what, BooleanSupplier isTerminal) {
+  private Waiting(Out err, String what, boolean moves, BooleanSupplier isTerminal) {
     this.err = err;
+    this.moves = moves;
     this.what = what;
     this.isTerminal = isTerminal;
     shower.setDaemon(true);
@@ -34,10 +36,11 @@ final class Waiting implements AutoCloseable {
    *
    * @param err standard error
    * @param what what goes on, as in "reading your notes"
+   * @param moves whether it may change on the screen; else it is said once, for a screen reader
    * @param isTerminal whether standard error is a terminal; asked only where it takes long
    */
-  static Waiting on(Out err, String what, BooleanSupplier isTerminal) {
-    Waiting waiting = new Waiting(err, what, isTerminal);
+  static Waiting on(Out err, String what, boolean moves, BooleanSupplier isTerminal) {
+    Waiting waiting = new Waiting(err, what, moves, isTerminal);
     waiting.shower.start();
     return waiting;
   }
@@ -51,7 +54,11 @@ final class Waiting implements AutoCloseable {
   private void show() {
     try {
       Thread.sleep(PATIENCE_MILLIS);
-      for (int turn = 0; isTerminal.getAsBoolean(); turn++) {
+      if (!moves && isTerminal.getAsBoolean()) {
+        err.line("Please wait: " + what + ".");
+        err.flush();
+      }
+      for (int turn = 0; moves && isTerminal.getAsBoolean(); turn++) {
         write(text(turn));
         Thread.sleep(STEP_MILLIS);
       }

@@ -1,7 +1,6 @@
 package plainsward.terminal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -32,14 +31,25 @@ class TypingTest {
 
   @Test
   void theRowTellsTheLawnTheTankTheLabelAndTheRates() {
-    assertEquals("No lawn, tank or label is known yet.", KnownLine.of(talk.standing().known(), 80));
+    assertEquals(
+        List.of("No lawn, tank or label is known yet."), KnownLine.of(talk.standing().known(), 80));
     talk.answer("the back is 4,000 sq ft");
     talk.answer("2 gallon sprayer, the label says 1.2 to 1.5 fl oz per thousand");
     assertEquals(
-        "Known: lawn: back 4,000 sq ft | tank: 2 gal | label: 1.2 to 1.5 fl oz per 1,000 sq ft",
+        List.of(
+            "Known: lawn: back 4,000 sq ft | tank: 2 gal | label: 1.2 to 1.5 fl oz per 1,000 sq ft"),
         KnownLine.of(talk.standing().known(), 120));
-    String narrow = KnownLine.of(talk.standing().known(), 40);
-    assertTrue(narrow.endsWith("...") && LineBreaker.columns(narrow) <= 40, narrow);
+    assertEquals(
+        List.of("Known: lawn: back 4,000 sq ft", "tank: 2 gal | label: 1.2 to 1.5 fl o..."),
+        KnownLine.of(talk.standing().known(), 39));
+  }
+
+  @Test
+  void piecesToldByTheirSidesStandInTheRowAsTheyWereSaid() {
+    talk.answer("my lawn is 60 by 75 ft less a 20 by 30 ft patio");
+    assertEquals(
+        List.of("Known: lawn: 60 by 75 ft + less 20 by 30 ft"),
+        KnownLine.of(talk.standing().known(), 80));
   }
 
   @Test
@@ -62,6 +72,8 @@ class TypingTest {
   void theNextStepIsOfferedUnlessItHoldsAFigure() {
     suggestions.next(Optional.of("How long do I keep the dog off?"));
     assertEquals("ong do I keep the dog off?", suggestions.after("how l"));
+    suggestions.next(Optional.of("How much for it? Tell me your label's rate."));
+    assertEquals("How much for it?", suggestions.after(""));
     suggestions.next(Optional.of("How much for 4,000 sq ft?"));
     assertEquals("", suggestions.after(""));
   }

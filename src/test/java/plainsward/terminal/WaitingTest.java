@@ -27,13 +27,13 @@ class WaitingTest {
 
   @Test
   void whatIsOverAtOnceShowsNothing() {
-    Waiting.on(err, "reading", () -> true).close();
+    Waiting.on(err, "reading", true, () -> true).close();
     assertEquals("", shown());
   }
 
   @Test
   void whatTakesLongShowsHowFarItIsAndWipesItOff() throws InterruptedException {
-    try (Waiting waiting = Waiting.on(err, "reading your notes", () -> true)) {
+    try (Waiting waiting = Waiting.on(err, "reading your notes", true, () -> true)) {
       waiting.at(500, 2000);
       await("\r[#####...............] reading your notes, 500 of 2,000");
       waiting.at(1234, 0);
@@ -44,8 +44,18 @@ class WaitingTest {
   }
 
   @Test
+  void forAScreenReaderItIsSaidOnce() throws InterruptedException {
+    try (Waiting waiting = Waiting.on(err, "reading your notes", false, () -> true)) {
+      await("Please wait");
+      waiting.at(5, 10);
+      Thread.sleep(500);
+    }
+    assertEquals("Please wait: reading your notes.\n", shown());
+  }
+
+  @Test
   void withoutATerminalNothingIsShown() throws InterruptedException {
-    try (Waiting waiting = Waiting.on(err, "reading", () -> false)) {
+    try (Waiting waiting = Waiting.on(err, "reading", true, () -> false)) {
       Thread.sleep(900);
       waiting.at(1, 2);
     }
