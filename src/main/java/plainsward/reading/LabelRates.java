@@ -12,6 +12,10 @@ import plainsward.units.Units;
 final class LabelRates {
   private static final Set<String> RATES = Set.of("label_rate", "strength");
   private static final Set<String> JOINS = Set.of("and", "or", ",", "&");
+
+  /** How far a use may stand from its rate; a comma counts for more. */
+  private static final int FARTHEST = 3;
+
   private static final Set<String> FOR = Set.of("for", "on", "of", "against", "the");
 
   private final Facts turn;
@@ -110,7 +114,8 @@ final class LabelRates {
     for (int i = 1; i < tokens.size(); i++) {
       boolean named = tokens.get(i).tag().matches("weed|grass");
       boolean begins = !tokens.get(i - 1).tag().matches("weed|grass");
-      if (named && begins && FOR.contains(tokens.get(i - 1).norm())) {
+      boolean denied = i > 1 && tokens.get(i - 2).norm().matches("not|never|no|except|dont");
+      if (named && begins && !denied && FOR.contains(tokens.get(i - 1).norm())) {
         uses.add(named(i));
       }
     }
@@ -136,7 +141,7 @@ final class LabelRates {
     int first = i == 0 ? 0 : rates.get(i - 1).at();
     int last = i + 1 < rates.size() ? rates.get(i + 1).at() : tokens.size();
     String words = "";
-    int nearest = Integer.MAX_VALUE;
+    int nearest = FARTHEST;
     for (Use use : uses) {
       boolean before = use.to() <= rate.at();
       boolean own = use.from() >= first && use.from() < last;

@@ -60,4 +60,9 @@ public record Sprayer(
     return new Sprayer(
         name, tank, sprayRate, calibrated, Optional.of(new Held(product, Optional.of(day))));
   }
+
+  /** The sprayer cleaned: nothing was in it last. */
+  public Sprayer withoutHeld() {
+    return new Sprayer(name, tank, sprayRate, calibrated, Optional.empty());
+  }
 }

@@ -296,7 +296,9 @@ public final class Conversation {
             .hear(facts)
             .or(() -> new LogDesk(memory, diary, setting.today()).hear(facts))
             .or(() -> new AgainDesk(memory, diary, setting.today()).hear(facts))
-            .or(() -> new LabelDesk(memory, setting, turn).hear(facts, tied));
+            .or(() -> new LabelDesk(memory, setting, turn).hear(facts, tied))
+            .or(() -> new SprayerDesk(memory, setting.today(), turn).hear(facts, tied))
+            .or(() -> new LawnDesk(memory, turn).hear(facts, tied));
     reply.ifPresent(r -> pending = new Pending(r.needs(), List.of(), List.of()));
     return reply;
   }
@@ -390,7 +392,9 @@ public final class Conversation {
 
   private Reply answered(Facts facts, List<String> topics, List<Ask> asks) {
     Optional<Reply> against =
-        new DoseGuard(memory, keeper.diary(), setting.today()).check(facts, topics);
+        new DoseGuard(memory, keeper.diary(), setting.today())
+            .check(facts, topics)
+            .or(() -> new JobNotes(memory, setting.today()).harmed(topics));
     if (against.isPresent()) {
       return against.get();
     }
@@ -405,7 +409,7 @@ public final class Conversation {
     if (answer.isEmpty()) {
       return Replies.notUnderstood();
     }
-    Reply reply = answer.get();
+    Reply reply = new JobNotes(memory, setting.today()).noted(answer.get());
     if (topics.stream().anyMatch(Conversation::isInWords)) {
       lastWords = facts.text();
     }

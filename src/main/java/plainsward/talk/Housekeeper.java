@@ -2,9 +2,11 @@ package plainsward.talk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Facts;
+import plainsward.records.Lawn;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
@@ -13,6 +15,8 @@ import plainsward.topics.Known;
 /** Turns about the talk itself: what is known, forget this, show the sum, say it shorter. */
 final class Housekeeper {
   private static final Set<String> THANKS = Set.of("thanks", "thank", "ty", "cheers", "great");
+  private static final int MOST_TOLD = 20;
+
   private final Memory memory;
   private final Keeper keeper;
   private final Optional<Reply> last;
@@ -68,31 +72,29 @@ final class Housekeeper {
   }
 
   private Reply known(Facts turn) {
-    ReplyBuilder reply = new ReplyBuilder(Kind.ANSWER).topic("label").topic("record");
+    Optional<String> sprayer =
+        SprayerName.in(turn).filter(name -> memory.sprayerCards().get(name).isPresent());
+    boolean named = !turn.labels().isEmpty() || !turn.lawns().isEmpty() || sprayer.isPresent();
+    boolean all = !named && !memory.isStranger();
     List<String> lines = new ArrayList<>();
-    for (String label : turn.labels().isEmpty() ? memory.labelNames() : turn.labels()) {
-      memory
-          .labelCards()
-          .get(label)
-          .ifPresent(card -> lines.add("The " + label + ": " + LabelText.whole(card) + "."));
-    }
-    if (turn.labels().isEmpty()) {
-      memory.lawnNames().forEach(lawn -> lines.add("The " + lawn + " lawn: " + lawn(lawn) + "."));
-      List<String> rest = new ArrayList<>();
-      for (String name : memory.names()) {
-        memory.all(name).stream()
-            .filter(t -> t.fact().owner().isEmpty())
-            .forEach(t -> rest.add(name.replace('_', ' ') + " " + t.fact().said()));
-      }
-      if (!rest.isEmpty()) {
-        lines.add("Said so far: " + String.join(", ", rest) + ".");
-      }
+    (all ? memory.labelNames() : turn.labels()).forEach(name -> label(name, lines));
+    (all ? memory.lawnNames() : turn.lawns()).forEach(name -> lines.add(lawn(name)));
+    memory.sprayerCards().names().stream()
+        .filter(name -> all || sprayer.equals(Optional.of(name)))
+        .flatMap(name -> memory.sprayerCards().get(name).stream())
+        .forEach(s -> lines.add(sentence(SprayerDesk.words(s))));
+    if (!named) {
+      said(lines);
     }
     if (lines.isEmpty()) {
       return Replies.done("Nothing yet: tell me the lawn, the tank and the label's rate.");
     }
-    reply.headline(lines.get(0));
-    lines.subList(1, lines.size()).forEach(reply::say);
+    ReplyBuilder reply =
+        new ReplyBuilder(Kind.ANSWER).topic("label").topic("record").headline(lines.get(0));
+    lines.subList(1, Math.min(MOST_TOLD, lines.size())).forEach(reply::say);
+    if (lines.size() > MOST_TOLD) {
+      reply.say("And " + (lines.size() - MOST_TOLD) + " more; ask for one by its name.");
+    }
     for (String name : memory.names()) {
       reply.understood(
           Known.understood(
@@ -104,12 +106,31 @@ final class Housekeeper {
     return reply.build();
   }
 
-  private String lawn(String name) {
-    memory.chooseLawns(List.of(name));
-    return said(memory.all("area"));
+  private void label(String name, List<String> lines) {
+    memory
+        .labelCards()
+        .get(name)
+        .ifPresent(card -> lines.add("The " + name + ": " + LabelText.whole(card) + "."));
   }
 
-  private static String said(java.util.Collection<Memory.Told> facts) {
-    return String.join(", ", facts.stream().map(t -> t.fact().said()).distinct().toList());
+  private String lawn(String name) {
+    Lawn lawn = memory.lawnCards().get(name).orElseGet(() -> Lawn.named(name));
+    return sentence(LawnDesk.words(lawn, memory.lawn(name)));
+  }
+
+  private void said(List<String> lines) {
+    List<String> rest = new ArrayList<>();
+    for (String name : memory.names()) {
+      memory.all(name).stream()
+          .filter(t -> t.fact().owner().isEmpty())
+          .forEach(t -> rest.add(name.replace('_', ' ') + " " + t.fact().said()));
+    }
+    if (!rest.isEmpty()) {
+      lines.add("Said so far: " + String.join(", ", rest) + ".");
+    }
+  }
+
+  private static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 }

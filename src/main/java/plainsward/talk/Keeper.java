@@ -72,6 +72,9 @@ final class Keeper {
           book.get()
               .sprayers()
               .forEach(s -> memory.sprayerCards().put(Memory.key(s.name()), s, SAVED));
+          if (memory.sprayerCards().names().size() == 1) {
+            memory.sprayerCards().names().forEach(memory::chooseSprayer);
+          }
         });
   }
 

@@ -11,6 +11,7 @@ import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.records.Lawn;
 import plainsward.records.LogEntry;
+import plainsward.records.Sprayer;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
@@ -91,7 +92,18 @@ final class Logger {
     List<LogEntry> entries = new ArrayList<>();
     days.forEach(day -> entries.addAll(spraying.on(day)));
     entries.stream().flatMap(e -> e.lawn().stream()).forEach(this::meet);
+    entries.forEach(this::held);
     return added(entries);
+  }
+
+  /** What was sprayed is what the sprayer held last. */
+  private void held(LogEntry entry) {
+    Optional<Sprayer> sprayer = memory.sprayerCards().get(memory.chosenSprayer());
+    boolean named = !entry.label().equals(Diary.UNNAMED);
+    sprayer
+        .filter(s -> named)
+        .map(s -> s.withHeld(entry.label(), entry.date()))
+        .ifPresent(s -> memory.sprayerCards().put(memory.chosenSprayer(), s, turn));
   }
 
   /** A lawn that is logged for the first time is known by its name from now on. */

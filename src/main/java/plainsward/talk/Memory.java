@@ -11,10 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Fact;
+import plainsward.reading.TradeNames;
 import plainsward.reading.Vocabulary;
 import plainsward.records.Label;
 import plainsward.records.Lawn;
 import plainsward.records.Sprayer;
+import plainsward.units.Shown;
 
 /**
  * What was told so far, role by role, with the turn in which it was said; lawns and labels by the
@@ -80,6 +82,27 @@ final class Memory {
     return sprayerCards;
   }
 
+  /** The sprayer spoken of, or empty. */
+  String chosenSprayer() {
+    return chosenSprayer;
+  }
+
+  /** Speaks of this sprayer from now on: its tank and what it lays down count. */
+  void chooseSprayer(String name) {
+    Optional<Sprayer> sprayer = sprayerCards.get(name);
+    if (sprayer.isEmpty() || name.equals(chosenSprayer)) {
+      return;
+    }
+    chosenSprayer = name;
+    drop("tank");
+    drop("spray_rate");
+    sprayer.get().tank().ifPresent(q -> add("tank", Fact.of("tank", q, Shown.of(q), 0), 0));
+    sprayer
+        .get()
+        .sprayRate()
+        .ifPresent(q -> add("spray_rate", Fact.of("spray_rate", q, Shown.of(q), 0), 0));
+  }
+
   /** Whether somebody else is speaking than the one who told what is saved. */
   boolean isStranger() {
     return stranger;
@@ -88,6 +111,9 @@ final class Memory {
   /** From now on somebody else speaks: what is saved is not theirs unless they name it. */
   void meetStranger() {
     stranger = true;
+    chosenSprayer = "";
+    drop("tank");
+    drop("spray_rate");
   }
 
   /** Where the asking for a label stands, while one is asked for. */
@@ -204,6 +230,21 @@ final class Memory {
   void chooseLawns(Collection<String> names) {
     chosenLawns.clear();
     chosenLawns.addAll(names);
+    layOutGrass();
+  }
+
+  /** The grass of the lawns spoken of counts, and no other lawn's. */
+  private void layOutGrass() {
+    if (latest("grass").filter(told -> !told.fact().owner().isEmpty()).isPresent()) {
+      drop("grass");
+    }
+    for (String lawn : chosenLawns) {
+      lawnCards
+          .get(lawn)
+          .flatMap(Lawn::grass)
+          .flatMap(TradeNames::grass)
+          .ifPresent(id -> replace("grass", List.of(Fact.of("grass", id, id, 0).of(lawn)), 0));
+    }
   }
 
   /** The lawns spoken of. */

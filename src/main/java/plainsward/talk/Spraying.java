@@ -101,6 +101,9 @@ final class Spraying {
     told = product().map(told::withProduct).orElse(told);
     told = weather().map(told::withWeather).orElse(told);
     told = who().map(told::withWho).orElse(told);
+    if (!memory.chosenSprayer().isEmpty()) {
+      told = told.withSprayer(memory.chosenSprayer());
+    }
     return tanks().map(told::withRemark).orElse(told);
   }
 
@@ -108,9 +111,22 @@ final class Spraying {
     if (!turn.lawns().isEmpty()) {
       return turn.lawns();
     }
-    List<String> spoken =
-        turn.tokens().stream().map(Token::norm).filter(SPOKEN_LAWNS::contains).distinct().toList();
+    List<String> spoken = spoken(turn);
     return spoken.isEmpty() ? named() : spoken;
+  }
+
+  /** "the front", "my back": lawns that need no name of their own. */
+  static List<String> spoken(Facts turn) {
+    List<String> found = new ArrayList<>();
+    for (int i = 1; i < turn.tokens().size(); i++) {
+      String word = turn.tokens().get(i).norm();
+      String before = turn.tokens().get(i - 1).norm();
+      boolean owned = ARTICLES.contains(before) || VERBS.contains(before) || before.equals("and");
+      if (SPOKEN_LAWNS.contains(word) && owned && !found.contains(word)) {
+        found.add(word);
+      }
+    }
+    return found;
   }
 
   /** "the Hill lawn", "Mrs Dale's yard": a lawn that is named for the first time. */
