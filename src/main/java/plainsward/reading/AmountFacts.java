@@ -24,6 +24,8 @@ final class AmountFacts {
   private static final Set<String> BEFORE_WANTED =
       Set.of(
           "in",
+          "what",
+          "which",
           "into",
           "to",
           "many",

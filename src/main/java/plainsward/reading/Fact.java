@@ -101,6 +101,11 @@ public record Fact(
     return new Fact(name, value, high, word, date, sides, said, at, doubts, lawnOrLabel);
   }
 
+  /** The same with the words that say it, and their place. */
+  Fact saidAs(String words, int place) {
+    return new Fact(name, value, high, word, date, sides, words, place, doubts, owner);
+  }
+
   /** The quantity, which must be there. */
   public Quantity amount() {
     return value.orElseThrow();

@@ -7,6 +7,12 @@ import plainsward.units.Ratio;
 
 /** Reads the rest: N-P-K, mixing ratios, waits in days, "twice a year", "half a tank". */
 final class OddsReader {
+  private static final Set<String> SIDES =
+      Set.of(
+          "back", "front", "other", "top", "bottom", "far", "sunny", "shady", "one", "upper",
+          "lower");
+  private static final Set<String> ONLY = Set.of("only", "just");
+  private static final Set<String> NEEDS = Set.of("needs", "gets", "wants");
   private static final Set<String> CLOCK = Set.of("am", "pm", "oclock");
   private static final Set<String> PER = Set.of("a", "per", "each", "every", "this", "/");
   private static final Set<String> OF_THE = Set.of("a", "the", "of", "my", "-");
@@ -222,6 +228,15 @@ final class OddsReader {
               int at = n.to();
               while (OF_THE.contains(word(at))) {
                 at++;
+              }
+              boolean side =
+                  SIDES.contains(word(i - 1))
+                      && !number(at)
+                      && (ONLY.contains(word(i - 2))
+                          || ONLY.contains(word(i - 3))
+                          || NEEDS.contains(word(at)));
+              if (side) {
+                return Optional.of(new Mention.TankPart(i, n.to(), n.low(), "lawn_part"));
               }
               boolean sized = word(at).equals("full") && units.at(at + 1, true).isPresent();
               if (TANKS.contains(word(at)) && !sized) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.trade.MeasureWord;
+import plainsward.trade.MeasureWords;
 
 /** Whose an area or a label's fact is: "the front is 1,900", "the red can is 0.9 per thousand". */
 final class Owners {
@@ -191,7 +193,7 @@ final class Owners {
                   .substring(0, token.said().length() - 2)
                   .toLowerCase(java.util.Locale.ROOT)
               : token.norm();
-      if (!token.isWord() || EDGES.contains(word)) {
+      if (!token.isWord() || EDGES.contains(word) || isAmountWord(word)) {
         break;
       }
       boolean verb = possessive && words.isEmpty() && !bound;
@@ -205,6 +207,15 @@ final class Owners {
     return words.isEmpty() || words.size() > 2 || !(bound || known)
         ? Optional.empty()
         : Optional.of(name);
+  }
+
+  /** The unit of the sentence before ("2.5 gal. lawn's 5200") is no part of a name. */
+  private static boolean isAmountWord(String word) {
+    return MeasureWords.shipped()
+        .find(word)
+        .map(MeasureWord::us)
+        .filter(unit -> MeasuredReader.isStuff(unit.dimension()))
+        .isPresent();
   }
 
   /** A label's nickname with its place. */

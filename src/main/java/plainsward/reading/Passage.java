@@ -47,6 +47,26 @@ final class Passage {
     return text.substring(tokens.get(from).start(), tokens.get(last).end());
   }
 
+  /** The token after the last one of what was said of a fact. */
+  int end(Fact fact) {
+    int last = tokens.get(fact.at()).start() + fact.said().length();
+    int i = fact.at() + 1;
+    while (i < tokens.size() && tokens.get(i).end() <= last) {
+      i++;
+    }
+    return i;
+  }
+
+  /** Whether no sentence ends between two places. */
+  boolean isOneSentence(int from, int to) {
+    for (int i = from; i < to && i < tokens.size(); i++) {
+      if (tokens.get(i).endsSentence()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The weight of each role for a quantity of a kind at a place. */
   Map<String, Integer> weights(String of, int from, int to) {
     return cues.weights(of, from, to);

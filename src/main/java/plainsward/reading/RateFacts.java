@@ -68,7 +68,7 @@ final class RateFacts {
 
   private Fact wanted(Mention.Rate rate) {
     Measured below = rate.area().or(rate::volume).orElseThrow();
-    Unit unit = RateReader.per(rate.top().low(), below.low()).unit();
+    Unit unit = Rates.per(rate.top().low(), below.low()).unit();
     return Fact.of("wanted", unit.code(), said(rate), rate.from());
   }
 
@@ -79,7 +79,7 @@ final class RateFacts {
   private void perArea(Mention.Rate rate, Measured area, List<Fact> facts) {
     Measured top = rate.top();
     if (rate.volume().isPresent() && !passage.before(rate.from(), 1, Set.of("water"))) {
-      Quantity spray = RateReader.per(rate.volume().get().low(), area.low());
+      Quantity spray = Rates.per(rate.volume().get().low(), area.low());
       facts.add(fact("label_rate", rate, over(top, area)));
       facts.add(Fact.of("spray_rate", spray, said(rate), rate.from()));
       return;
@@ -125,8 +125,7 @@ final class RateFacts {
   private Range over(Measured top, Measured area) {
     Measured sized = top.doubt().equals("unit") ? guessed(top, area) : top;
     return new Range(
-        RateReader.per(sized.low(), area.low()),
-        sized.high().map(high -> RateReader.per(high, area.low())));
+        Rates.per(sized.low(), area.low()), sized.high().map(high -> Rates.per(high, area.low())));
   }
 
   /** A bare label rate means fluid ounces in US measures, else millilitres. */
@@ -220,8 +219,8 @@ final class RateFacts {
     Measured top = rate.top();
     Range strength =
         new Range(
-            RateReader.per(sized(top, volume).low(), volume.low()),
-            top.high().map(h -> RateReader.per(sized(top, volume).high().orElse(h), volume.low())));
+            Rates.per(sized(top, volume).low(), volume.low()),
+            top.high().map(h -> Rates.per(sized(top, volume).high().orElse(h), volume.low())));
     if (isAdjuvant(rate)) {
       return List.of(fact("adjuvant_rate", rate, strength));
     }

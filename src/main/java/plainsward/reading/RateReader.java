@@ -6,12 +6,12 @@ import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
-import plainsward.units.Unit;
 import plainsward.units.UnitSystem;
 import plainsward.units.Units;
 
 /** Reads rates: "1.5 oz per 1,000", "3 pt/A", "30 ml in 5 litres over 50 m2", "a gal does 400". */
 final class RateReader {
+  private static final Ratio SIDE = Ratio.of(150);
   private static final Set<String> FIRM = Set.of("/", "per", "each", "every", "a", "an");
   private static final Set<String> LOOSE = Set.of("in", "into", "on", "over", "for", "to", "with");
   private static final Set<String> COVERS =
@@ -171,13 +171,37 @@ final class RateReader {
     boolean sure = firm || each;
     boolean needsNumber = !sure && !article;
     boolean ground = covers && !MAKES.contains(word);
-    if (top.implied() && !firm) {
+    if (top.implied() && !firm && !(covers && isGroundSaid(k))) {
       return Optional.empty();
     }
     boolean lawnFor = word.equals("for") && !firm;
     return (lawnFor ? Optional.<Measured>empty() : ground(top, k, sure))
         .or(() -> ground ? Optional.empty() : volume(top, i + 1, needsNumber))
         .map(m -> new Below(m.to(), m, sure || (covers && !word.equals("do")), covers));
+  }
+
+  /** "gallon does 500 feet", "a gallon covers 1,000": so much ground that a length is none. */
+  private boolean isGroundSaid(int k) {
+    return measured.at(k).filter(m -> m.is(Dimension.AREA) && !m.implied()).isPresent()
+        || squareFeet(k).isPresent();
+  }
+
+  private Optional<Measured> squareFeet(int k) {
+    return measured
+        .at(k)
+        .filter(m -> m.low().unit().equals(Units.FOOT) && m.low().value().compareTo(SIDE) >= 0)
+        .filter(m -> !word(m.to()).equals("x") && !word(m.to()).equals("by"))
+        .filter(m -> !word(m.to()).startsWith("long") && !word(m.to()).equals("wide"))
+        .map(
+            m ->
+                new Measured(
+                    m.from(),
+                    m.to(),
+                    new Quantity(m.low().value(), Units.SQUARE_FOOT),
+                    m.high().map(h -> new Quantity(h.value(), Units.SQUARE_FOOT)),
+                    "square",
+                    Optional.empty(),
+                    false));
   }
 
   /** "per hundred gallons" has no number before the hundred. */
@@ -206,7 +230,10 @@ final class RateReader {
 
   /** A thousand, an acre, so many square feet or metres. */
   private Optional<Measured> ground(Measured top, int k, boolean firm) {
-    Optional<Measured> said = hundred(k).filter(m -> m.is(Dimension.AREA) && m.low().signum() > 0);
+    Optional<Measured> said =
+        hundred(k)
+            .filter(m -> m.is(Dimension.AREA) && m.low().signum() > 0)
+            .or(() -> COVERS.contains(word(k - 1)) ? squareFeet(k) : Optional.empty());
     if (said.isPresent() && (firm || !said.get().implied() || word(k - 1).startsWith("a"))) {
       return said;
     }
@@ -264,23 +291,5 @@ final class RateReader {
     return top.is(Dimension.VOLUME)
         && below.low().inBase().compareTo(top.low().inBase()) <= 0
         && below.low().unit().factor().compareTo(Ratio.of(1, 10)) < 0;
-  }
-
-  /** A rate's unit, so that a thousand square feet or a hundred square metres stay a whole. */
-  static Quantity per(Quantity top, Quantity below) {
-    Unit unit = below.unit();
-    Ratio count = below.value();
-    Ratio whole = wholeFor(unit, count);
-    Unit bottom = unit.times(whole.numerator().longValue());
-    return new Quantity(top.value().times(whole).dividedBy(count), top.unit().per(bottom));
-  }
-
-  private static Ratio wholeFor(Unit unit, Ratio count) {
-    return switch (unit.code()) {
-      case "[sft_i]" -> Ratio.of(1000);
-      case "m2" -> count.equals(Ratio.ONE) ? Ratio.ONE : Ratio.of(100);
-      case "[gal_us]", "[gal_br]" -> count.equals(Ratio.of(100)) ? count : Ratio.ONE;
-      default -> Ratio.ONE;
-    };
   }
 }

@@ -16,6 +16,10 @@ final class UnitReader {
       Set.of(
           "mile", "miles", "inch", "inches", "cm", "km", "in", "rods", "yds", "yd", "yard",
           "yards");
+  private static final Set<String> INTO = Set.of("in", "into", "to");
+  private static final Set<String> NO_LAST = Set.of("a", "s", "'", "\"", "#", "square", "squares");
+  private static final Set<String> PERCENT = Set.of("percent", "percentage", "%", "pct");
+  private static final Set<String> ASKING = Set.of("what", "which", "as", "in", "a", "whats");
   private static final Set<String> ABOVE_SLASH = Set.of("l", "g", "pt");
 
   /** Words that are units only right after a number. */
@@ -111,6 +115,22 @@ final class UnitReader {
         && ABOVE_SLASH.contains(tokens.get(i).norm());
   }
 
+  /** "what percent is that" asks for the unit without a number. */
+  private boolean isAskedPercent(int i) {
+    return i > 0
+        && PERCENT.contains(tokens.get(i).norm())
+        && ASKING.contains(tokens.get(i - 1).norm());
+  }
+
+  /** "80 psi in bar?": at the end of a question a unit is what is wanted. */
+  private boolean isAskedLast(int i) {
+    boolean last = i + 1 == tokens.size() || tokens.get(i + 1).is("?");
+    return last
+        && i > 1
+        && INTO.contains(tokens.get(i - 1).norm())
+        && !NO_LAST.contains(tokens.get(i).norm());
+  }
+
   private boolean isInches(int i) {
     if (i + 1 >= tokens.size()) {
       return i >= 2;
@@ -165,7 +185,9 @@ final class UnitReader {
               && ONLY_AFTER_NUMBER.contains(token.norm())
               && !afterNumber
               && !isBelow(i)
-              && !isAboveSlash(i);
+              && !isAboveSlash(i)
+              && !isAskedPercent(i)
+              && !isAskedLast(i);
       boolean code = k == 0 && token.norm().length() == 1 && isCode(i);
       boolean inches = k > 0 && token.is("2") && token.apart() && isInchWord(i + k + 1);
       boolean halfSaid = token.norm().startsWith("square") && k == 0 && isOtherMeasure(i + 1);

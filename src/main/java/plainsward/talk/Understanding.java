@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
+import plainsward.reading.Rates;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -51,7 +52,33 @@ final class Understanding {
       }
     }
     unitCorrected().ifPresent(all::add);
+    filled(all);
     return all;
+  }
+
+  /** "a tank does 4,400" beside the size of the tank, told in whichever turn: what is laid down. */
+  private void filled(List<Fact> all) {
+    Optional<Fact> ground = latest(all, "area_per_fill");
+    Optional<Fact> tank = latest(all, "tank");
+    boolean news =
+        all.stream().anyMatch(f -> f.name().equals("area_per_fill"))
+            || all.stream().anyMatch(f -> f.name().equals("tank")) && !memory.has("spray_rate");
+    boolean told = all.stream().anyMatch(f -> f.name().equals("spray_rate"));
+    if (news && !told && ground.isPresent() && tank.isPresent()) {
+      all.add(
+          Fact.of(
+              "spray_rate",
+              Rates.per(tank.get().amount(), ground.get().amount()),
+              tank.get().said() + " does " + ground.get().said(),
+              ground.get().at()));
+    }
+  }
+
+  private Optional<Fact> latest(List<Fact> all, String name) {
+    return all.stream()
+        .filter(f -> f.name().equals(name))
+        .reduce((first, second) -> second)
+        .or(() -> memory.latest(name).map(Memory.Told::fact));
   }
 
   private Fact tied(Fact fact, boolean areaSaid) {

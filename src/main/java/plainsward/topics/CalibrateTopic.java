@@ -13,6 +13,7 @@ import plainsward.dosing.WalkSpeed;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Shown;
 import plainsward.units.Unit;
 import plainsward.units.Units;
 
@@ -32,6 +33,12 @@ public final class CalibrateTopic implements Topic {
     }
     if (request.wants("walk_speed") && request.has("nozzle_flow") && request.has("spray_rate")) {
       return speedWanted(request, sheet);
+    }
+    if (request.wants("walk_speed") && request.turn().has("distance")) {
+      Optional<Quantity> walked = speed(request, sheet);
+      if (walked.isPresent()) {
+        return sheet.answer("That is " + Shown.of(walked.get()) + ".");
+      }
     }
     Optional<Quantity> flow = flow(request, sheet);
     if (flow.isPresent()) {

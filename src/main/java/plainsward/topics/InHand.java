@@ -19,7 +19,8 @@ import plainsward.units.Units;
 
 /** What is already in the tank or on the lawn: checked, topped up, thinned, or reckoned back. */
 final class InHand {
-  private static final Set<String> MORE = Set.of("more", "add", "back", "up", "top");
+  private static final Set<String> MORE =
+      Set.of("more", "add", "back", "up", "top", "refill", "refilling", "filling", "topping");
   private static final Set<String> DONE =
       Set.of("covered", "did", "sprayed", "done", "treated", "went", "emptied", "covers");
   private static final Ratio CLOSE = Ratio.of("0.03");

@@ -131,7 +131,9 @@ public final class SpreadTopic implements Topic {
         + percent
         + " % "
         + (over ? "too much: close" : "too little: open")
-        + ((over ? times : times.negate()).compareTo(FAR_OFF) > 0 ? " the gate by a good deal" : " the gate a little")
+        + ((over ? times : times.negate()).compareTo(FAR_OFF) > 0
+            ? " the gate by a good deal"
+            : " the gate a little")
         + ", keep the same pace, and test again.";
   }
 }

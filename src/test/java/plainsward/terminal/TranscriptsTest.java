@@ -59,9 +59,7 @@ class TranscriptsTest {
   void everyTopicAndEveryKindOfReplyIsShown(@TempDir Path homes) throws Exception {
     Set<String> topics = new TreeSet<>(Files.readAllLines(TOPICS));
     Set<String> kinds =
-        Arrays.stream(Kind.values())
-            .map(Kind::name)
-            .collect(Collectors.toCollection(TreeSet::new));
+        Arrays.stream(Kind.values()).map(Kind::name).collect(Collectors.toCollection(TreeSet::new));
     for (Path page : pages()) {
       Replay replay = new Replay(Files.createTempDirectory(homes, "home"));
       replay.of(Transcript.read(Files.readString(page)));

@@ -1,0 +1,163 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+
+/** So many of a thing: "two 4 gallon tanks", "11 lawns of 5,500 each", "31 paces by 22 paces". */
+final class CountedFacts {
+  private static final Set<String> LOADS =
+      Set.of("tanks", "tankfuls", "loads", "fills", "batches", "cans", "backpacks", "buckets");
+  private static final Set<String> LAWNS =
+      Set.of(
+          "lawns",
+          "yards",
+          "houses",
+          "homes",
+          "properties",
+          "lots",
+          "stops",
+          "customers",
+          "accounts",
+          "units",
+          "plots");
+  private static final Set<String> EACH = Set.of("each", "apiece", "per");
+  private static final Set<String> STEPS = Set.of("paces", "steps", "strides", "pace");
+  private static final Set<String> BY = Set.of("by", "x", "times");
+  private static final Set<String> AND = Set.of("and");
+  private static final Set<String> VOLUMES = Set.of("tank", "volume", "spray_volume", "area");
+  private static final int MOST = 1_000;
+
+  private final Passage passage;
+
+  CountedFacts(Passage passage) {
+    this.passage = passage;
+  }
+
+  /** Takes the counts into the facts that they count. */
+  void join(List<Fact> all) {
+    tanks(all);
+    lawns(all);
+    paces(all);
+    tankOfStrength(all);
+  }
+
+  /** "two 4 gallon tanks" and "3 tanks of 4 gal" are so much spray in all. */
+  private void tanks(List<Fact> all) {
+    Optional<Fact> tank = all.stream().filter(f -> f.name().equals("tank")).findFirst();
+    boolean told = all.stream().anyMatch(f -> f.name().equals("spray_volume"));
+    if (tank.isEmpty() || told || !isPlural(tank.get())) {
+      return;
+    }
+    int place = tank.get().at() - 1;
+    while (passage.in(place, LOADS) || passage.in(place, Set.of("of", "full"))) {
+      place--;
+    }
+    Optional<Integer> count = count(place);
+    if (count.isPresent() && count.get() > 1) {
+      int at = place;
+      Quantity spray = tank.get().amount().times(Ratio.of(count.get()));
+      String said = passage.said(at, passage.end(tank.get()));
+      all.removeIf(f -> f.name().equals("number") && f.at() == at);
+      all.add(Fact.of("spray_volume", spray, said, at));
+    }
+  }
+
+  private boolean isPlural(Fact tank) {
+    return passage.after(passage.end(tank), 2, LOADS) || passage.before(tank.at(), 3, LOADS);
+  }
+
+  private Optional<Integer> count(int place) {
+    if (place < 0 || place >= passage.tokens().size()) {
+      return Optional.empty();
+    }
+    Token token = passage.tokens().get(place);
+    if (token.isNumber() && token.norm().length() <= 3 && token.norm().indexOf('.') < 0) {
+      return Optional.of(Integer.valueOf(token.norm()));
+    }
+    return Optional.ofNullable(NumberWords.SMALL.get(token.norm()));
+  }
+
+  /** "11 lawns about 5,500 each" are eleven times as much ground. */
+  private void lawns(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact area = all.get(i);
+      boolean each =
+          area.name().equals("area")
+              && area.value().isPresent()
+              && (passage.after(passage.end(area), 2, EACH)
+                  || passage.before(area.at(), 3, Set.of("each", "averaging")));
+      if (!each) {
+        continue;
+      }
+      for (int place = area.at() - 1; place > 0 && place >= area.at() - 6; place--) {
+        Optional<Integer> many = passage.in(place, LAWNS) ? count(place - 1) : Optional.empty();
+        if (many.isPresent() && many.get() > 1 && many.get() <= MOST) {
+          int at = place - 1;
+          Fact sum = area.with(area.amount().times(Ratio.of(many.get())), Optional.empty());
+          all.set(i, sum.saidAs(passage.said(at, passage.end(area)), at));
+          all.removeIf(f -> f.name().equals("number") && f.at() == at);
+          return;
+        }
+      }
+    }
+  }
+
+  /** "31 paces by 22 paces, a pace is 2.5 ft". */
+  private void paces(List<Fact> all) {
+    Optional<Fact> pace = all.stream().filter(f -> f.name().equals("pace")).findFirst();
+    List<Fact> steps =
+        all.stream()
+            .filter(f -> f.name().equals("number") && passage.after(f.at() + 1, 3, STEPS))
+            .toList();
+    boolean sides =
+        pace.isPresent()
+            && steps.size() == 2
+            && (passage.in(steps.get(1).at() - 1, BY) || passage.in(steps.get(1).at() - 1, AND));
+    if (!sides) {
+      return;
+    }
+    List<Quantity> lengths = new ArrayList<>();
+    steps.forEach(s -> lengths.add(pace.get().amount().times(s.amount().value())));
+    int from = steps.get(0).at();
+    String said = passage.said(from, passage.end(steps.get(1)));
+    all.removeAll(steps);
+    all.add(
+        new Fact(
+            "shape",
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of("rectangle"),
+            Optional.empty(),
+            lengths,
+            said,
+            from,
+            List.of(),
+            ""));
+  }
+
+  /** "8 ounces per hundred gallons, in 25": gallons again. */
+  private void tankOfStrength(List<Fact> all) {
+    Optional<Unit> per =
+        all.stream()
+            .filter(f -> f.name().equals("strength") || f.name().equals("adjuvant_rate"))
+            .flatMap(f -> f.amount().unit().below().stream())
+            .filter(u -> u.dimension().equals(Dimension.VOLUME))
+            .findFirst();
+    boolean told = all.stream().anyMatch(f -> VOLUMES.contains(f.name()));
+    if (per.isEmpty() || told) {
+      return;
+    }
+    Unit unit = per.get().single();
+    all.replaceAll(
+        f ->
+            f.name().equals("number") && passage.in(f.at() - 1, Set.of("in", "into"))
+                ? f.as("tank").with(new Quantity(f.amount().value(), unit), f.high())
+                : f);
+  }
+}
