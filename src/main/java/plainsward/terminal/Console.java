@@ -5,11 +5,15 @@ import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalProvider;
 
 /** What the Java runtime can tell of the terminal without opening it. */
 final class Console {
+  private static final List<String> TERMINALS = List.of("/dev/pts/", "/dev/tty", "/dev/console");
   private static final int CONSOLE_MAY_BE_NO_TERMINAL = 22;
 
   private Console() {}
@@ -33,18 +37,27 @@ final class Console {
     }
   }
 
-  /** Whether standard error is a terminal; slow at the first call, since a library is loaded. */
+  /** Whether standard error is a terminal. */
   static boolean isErrorTerminal() {
-    return isSystemTerminal(SystemStream.Error);
+    return isSystemTerminal(SystemStream.Error, 2);
   }
 
-  /** Whether standard output is a terminal, whatever the input is; slow at the first call. */
+  /** Whether standard output is a terminal, whatever the input is. */
   static boolean isOutputTerminal() {
-    return isSystemTerminal(SystemStream.Output);
+    return isSystemTerminal(SystemStream.Output, 1);
   }
 
-  private static boolean isSystemTerminal(SystemStream stream) {
+  /**
+   * Where the kernel shows what a stream is, that tells; else a library has to be unpacked among
+   * the temporary files and loaded, which is slow.
+   */
+  private static boolean isSystemTerminal(SystemStream stream, int number) {
+    Path shown = Path.of("/proc/self/fd", Integer.toString(number));
     try {
+      if (Files.isSymbolicLink(shown)) {
+        String device = Files.readSymbolicLink(shown).toString();
+        return TERMINALS.stream().anyMatch(device::startsWith);
+      }
       return TerminalProvider.load("jni").isSystemStream(stream);
     } catch (IOException | LinkageError notToBeAsked) {
       return false;

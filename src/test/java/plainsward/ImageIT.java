@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The self-contained folder answers with nothing on the PATH, each way in. It is made by {@code mvn
  * -Pimage package}; where it was not, these tests are skipped.
  */
-class ImageTest {
+class ImageIT {
   private static final Path PROGRAM = Path.of("target/image/plainsward/bin/plainsward");
 
   /** What a run printed. */
