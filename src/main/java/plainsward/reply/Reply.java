@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param notes the handbook notes that it rests on
  * @param suggest next questions worth asking
  * @param sketches what there is to be drawn
- * @param isBrief whether it is to be told in short
+ * @param telling how much of it is to be told
  */
 public record Reply(
     Kind kind,
@@ -35,7 +35,7 @@ public record Reply(
     List<NoteLink> notes,
     List<String> suggest,
     Sketches sketches,
-    boolean isBrief) {
+    Telling telling) {
 
   /** Copies the lists, so that a reply never changes. */
   public Reply {

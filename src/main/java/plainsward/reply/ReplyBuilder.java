@@ -23,7 +23,7 @@ public final class ReplyBuilder {
   private final Map<String, NoteLink> notes = new LinkedHashMap<>();
   private final Set<String> suggest = new LinkedHashSet<>();
   private Sketches sketches = Sketches.NONE;
-  private boolean isBrief;
+  private Telling telling = Telling.WHOLE;
 
   /** Starts a reply of a kind. */
   public ReplyBuilder(Kind kind) {
@@ -45,7 +45,7 @@ public final class ReplyBuilder {
     reply.notes().forEach(made::note);
     made.suggest.addAll(reply.suggest());
     made.sketches = reply.sketches();
-    made.isBrief = reply.isBrief();
+    made.telling = reply.telling();
     return made;
   }
 
@@ -139,9 +139,9 @@ public final class ReplyBuilder {
     return this;
   }
 
-  /** Tells it in short. */
-  public ReplyBuilder brief() {
-    isBrief = true;
+  /** Tells so much of it. */
+  public ReplyBuilder telling(Telling much) {
+    telling = much;
     return this;
   }
 
@@ -161,6 +161,6 @@ public final class ReplyBuilder {
         List.copyOf(notes.values()),
         List.copyOf(suggest),
         sketches,
-        isBrief);
+        telling);
   }
 }

@@ -10,6 +10,7 @@ import plainsward.records.Lawn;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.reply.Telling;
 import plainsward.topics.Known;
 
 /** Turns about the talk itself: what is known, forget this, show the sum, say it shorter. */
@@ -52,23 +53,12 @@ final class Housekeeper {
       return Optional.of(Replies.working(last.get()));
     }
     if (turn.says("shorter") && last.isPresent() && bare && turn.asks().isEmpty()) {
-      return Optional.of(shorter(last.get()));
+      return Optional.of(ReplyBuilder.from(last.get()).telling(Telling.IN_SHORT).build());
     }
     if (turn.says("hello") && nothing) {
       return Optional.of(Replies.greeted(turn.hasWord(THANKS)));
     }
     return Optional.empty();
-  }
-
-  /** The same without its text, to be told in short. */
-  private static Reply shorter(Reply reply) {
-    ReplyBuilder brief = new ReplyBuilder(reply.kind()).headline(reply.headline()).brief();
-    reply.topics().forEach(brief::topic);
-    reply.figures().forEach(brief::figure);
-    reply.cautions().forEach(brief::caution);
-    reply.needs().forEach(brief::need);
-    reply.suggest().forEach(brief::suggest);
-    return brief.understood(reply.understood()).build();
   }
 
   private Reply known(Facts turn) {

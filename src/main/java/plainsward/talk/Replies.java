@@ -8,6 +8,7 @@ import plainsward.reading.Token;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.reply.Telling;
 import plainsward.topics.Known;
 import plainsward.topics.Request;
 import plainsward.units.Shown;
@@ -149,8 +150,7 @@ final class Replies {
     if (last.working().isEmpty()) {
       return unsure("There is no sum to show yet.");
     }
-    ReplyBuilder reply = ReplyBuilder.from(last);
-    return reply.headline("Here is the sum, step by step.").build();
+    return ReplyBuilder.from(last).telling(Telling.THE_SUM).build();
   }
 
   /** Things that can't be put together, such as a speed and a bottle. */

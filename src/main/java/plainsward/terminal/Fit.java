@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import plainsward.reply.Kind;
+import plainsward.reply.Reply;
+import plainsward.reply.Telling;
 
 /**
  * Chooses what of a reply stands on one screen, and keeps the rest for "more". What is cut first is
@@ -35,13 +37,13 @@ final class Fit {
    * @param lay lays a line out
    * @param rows how many rows there are, at least 3
    */
-  static Page page(List<Line> lines, Kind kind, Function<Line, Laid> lay, Hints hints, int rows) {
+  static Page page(Reply reply, List<Line> lines, Function<Line, Laid> lay, Hints hints, int rows) {
     Fit fit = new Fit(lay, hints);
     lines.forEach(line -> add(fit.shown, lay.apply(line)));
-    if (kind != Kind.EMERGENCY) {
+    if (reply.kind() != Kind.EMERGENCY) {
       fit.fewCautions(MOST_CAUTIONS);
     }
-    while (height(fit.shown) > fit.room(rows) && fit.shrunk(kind)) {
+    while (height(fit.shown) > fit.room(rows) && fit.shrunk(reply)) {
       continue;
     }
     return fit.page(rows);
@@ -75,8 +77,8 @@ final class Fit {
   }
 
   /** Cuts the next thing that is missed least; false where nothing is left to cut. */
-  private boolean shrunk(Kind kind) {
-    if (kind == Kind.EMERGENCY) {
+  private boolean shrunk(Reply reply) {
+    if (reply.kind() == Kind.EMERGENCY || reply.telling() == Telling.THE_SUM) {
       return later(Line.Part.NOTES) || later(Line.Part.NEXT);
     }
     return later(Line.Part.NOTES)

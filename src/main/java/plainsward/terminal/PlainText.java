@@ -2,6 +2,7 @@ package plainsward.terminal;
 
 import java.util.List;
 import plainsward.reply.Reply;
+import plainsward.reply.Telling;
 
 /**
  * A reply as plain text: no colour, no drawing, a paragraph a line, an empty line before a part.
@@ -13,7 +14,7 @@ final class PlainText {
 
   /** The whole reply, or the three sentences of it. */
   static String of(Reply reply, boolean brief) {
-    return brief || reply.isBrief()
+    return brief || reply.telling() == Telling.IN_SHORT
         ? BriefText.of(reply)
         : String.join(
             "\n", Fit.rows(ReplyLines.of(reply).stream().map(PlainText::asOneRow).toList()));
@@ -21,10 +22,9 @@ final class PlainText {
 
   /** What of the reply takes no more than a screen of 80 columns, and the rest of it. */
   static Page page(Reply reply, boolean brief) {
-    return brief || reply.isBrief()
+    return brief || reply.telling() == Telling.IN_SHORT
         ? new Page(BriefText.paragraphs(reply), List.of())
-        : Fit.page(
-            ReplyLines.of(reply), reply.kind(), PlainText::laid, Hints.TALK, ScreenText.MOST_ROWS);
+        : Fit.page(reply, ReplyLines.of(reply), PlainText::laid, Hints.TALK, ScreenText.MOST_ROWS);
   }
 
   /** How high a line would stand is asked only where a page must be filled. */

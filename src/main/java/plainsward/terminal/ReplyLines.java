@@ -10,6 +10,7 @@ import plainsward.reply.Kind;
 import plainsward.reply.NoteLink;
 import plainsward.reply.Reply;
 import plainsward.reply.Sketches;
+import plainsward.reply.Telling;
 
 /** A reply as lines, part by part, the number first; what comes from data is made harmless here. */
 final class ReplyLines {
@@ -35,10 +36,12 @@ final class ReplyLines {
   static List<Line> of(Reply reply, Pen pen) {
     ReplyLines made = new ReplyLines(reply);
     made.headline();
-    made.lines.addAll(LoadTable.of(reply, pen));
-    made.drawings(pen);
-    made.body();
-    made.figures();
+    if (reply.telling() != Telling.THE_SUM) {
+      made.lines.addAll(LoadTable.of(reply, pen));
+      made.drawings(pen);
+      made.body();
+      made.figures();
+    }
     if (!URGENT.contains(reply.kind())) {
       made.working();
       made.given();

@@ -3,6 +3,7 @@ package plainsward.terminal;
 import java.util.ArrayList;
 import java.util.List;
 import plainsward.reply.Reply;
+import plainsward.reply.Telling;
 
 /**
  * A reply for a terminal: wrapped, painted, and never more than a screen of it. What there is no
@@ -40,11 +41,11 @@ final class ScreenText {
 
   /** The reply, or what is said of it in short. */
   Page page(Reply reply, boolean brief) {
-    if (brief || reply.isBrief()) {
+    if (brief || reply.telling() == Telling.IN_SHORT) {
       return new Page(BriefText.paragraphs(reply).stream().map(this::own).toList(), List.of());
     }
     List<Line> lines = ReplyLines.of(reply, palette.pen(width));
-    return Fit.page(lines, reply.kind(), this::laid, hints, MOST_ROWS);
+    return Fit.page(reply, lines, this::laid, hints, MOST_ROWS);
   }
 
   private Laid laid(Line line) {

@@ -63,6 +63,17 @@ class BriefTextTest {
   }
 
   @Test
+  void theSumIsShownWithEveryStepAlsoAfterItWasToldInShort() {
+    String ask = "5,000 sq ft, 1.5 fl oz per k, 2 gal tank, how much?\n";
+    String sum = Ran.real(ask + "shorter\nshow the sum\n").out();
+    String last = sum.substring(sum.lastIndexOf("How it was worked out"));
+    assertTrue(last.contains("5 gal ÷ 2 gal = 2.5 → 3"), last);
+    assertTrue(last.contains("3 fl oz × 1 gal ÷ 2 gal = 1.5 fl oz"), last);
+    assertFalse(last.contains("more steps"), last);
+    assertFalse(sum.substring(sum.lastIndexOf("Use 7.5")).contains("Marks on the tank"), sum);
+  }
+
+  @Test
   void whatToWriteDownIsTheFactsAndTheFigures() {
     assertEquals(
         List.of(
