@@ -25,11 +25,7 @@ class SizeTest {
 
   /** Methods or files that may be longer, each with its reason. */
   private static final Map<String, String> EXCEPTIONS =
-      Map.of(
-          "Chooser#dose", "one rule after another, each ruling out the next; to be split",
-          "Conversation#talk", "the order of a turn in one place; to be split",
-          "CostComparison#rate", "four forms of a price side by side; to be split",
-          "WeatherTopic#heat", "one verdict a limit; to be split");
+      Map.of("CostComparison#rate", "four forms of a price side by side; to be split");
 
   private record Sized(String name, int lines) {}
 

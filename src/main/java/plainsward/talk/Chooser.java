@@ -218,52 +218,43 @@ final class Chooser {
     if (watering && !any("label_rate", "strength")) {
       return "";
     }
-    boolean strength = has("strength");
-    boolean rate = has("label_rate");
     boolean ground = turn.all().stream().anyMatch(f -> GROUND.contains(f.name()));
-    boolean amounts = rate || strength || has("adjuvant_rate");
-    if (turn.asks("measure") && !amounts && !wantsProduct()) {
-      return "measure";
-    }
+    boolean amounts = any("label_rate", "strength", "adjuvant_rate");
     boolean rateKnown = memory.has("label_rate") || memory.has("strength");
-    if (has("shape") && !amounts && !rateKnown && !wantsProduct()) {
+    boolean shape = has("shape") && !rateKnown;
+    if ((turn.asks("measure") || shape) && !amounts && !wantsProduct()) {
       return "measure";
     }
-    boolean water = turn.hasWord(WATERING);
-    if (memory.has("ready_to_use") && (turn.asks("mix") || water && !turn.says("ready-to-use"))) {
-      return "mix";
-    }
-    if (has("area_option") && (rateKnown || amounts)) {
-      return "mix";
-    }
-    if (has("lawn_part") && (rateKnown || amounts)
-        || rateKnown && any("tank", "spray_volume", "tank_part")) {
+    if (isForKnownRate(amounts, rateKnown)) {
       return "mix";
     }
     if (turn.asks("mix") || turn.asks("strength")) {
-      boolean known = amounts || ground || memory.has("label_rate") || memory.has("strength");
-      boolean useful = known || wantsProduct() || any("tank", "spray_volume", "volume");
-      return useful ? "mix" : "";
+      boolean useful = amounts || ground || rateKnown || wantsProduct();
+      return useful || any("tank", "spray_volume", "volume") ? "mix" : "";
     }
-    if (any("in_hand", "left_in_tank") && any("spray_rate", "label_rate", "strength")) {
-      return "mix";
-    }
-    if (amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"))) {
-      return "mix";
-    }
+    return isComplete(amounts, ground, rateKnown) ? "mix" : measure(amounts);
+  }
+
+  /** Something to be mixed at the rate that is known, or a product that needs no mixing. */
+  private boolean isForKnownRate(boolean amounts, boolean rateKnown) {
+    boolean water = turn.hasWord(WATERING);
+    return memory.has("ready_to_use") && (turn.asks("mix") || water && !turn.says("ready-to-use"))
+        || any("area_option", "lawn_part") && (rateKnown || amounts)
+        || rateKnown && any("tank", "spray_volume", "tank_part");
+  }
+
+  /** Facts that make a sum without being asked for. */
+  private boolean isComplete(boolean amounts, boolean ground, boolean rateKnown) {
+    boolean inHand = any("in_hand", "left_in_tank") && any("spray_rate", "label_rate", "strength");
+    boolean job = amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"));
     boolean unowned = turn.all().stream().allMatch(f -> f.owner().isEmpty());
-    boolean complete =
-        turn.asks().isEmpty()
-            && unowned
-            && (amounts && memory.has("area") || ground && rateKnown && !has("shape"));
-    if (complete) {
-      return "mix";
-    }
+    boolean withKnown = amounts && memory.has("area") || ground && rateKnown && !has("shape");
+    return inHand || job || turn.asks().isEmpty() && unowned && withKnown;
+  }
+
+  private String measure(boolean amounts) {
     boolean squares =
         turn.first("area").map(f -> f.leavesOpen("square-metre")).orElse(false) && !amounts;
-    if (squares && turn.asks().isEmpty()) {
-      return "measure";
-    }
     boolean shapeOnly =
         has("shape")
             && turn.all().size()
@@ -271,7 +262,7 @@ final class Chooser {
                     + turn.of("number").size()
                     + turn.of("minus_shape").size()
                     + turn.of("minus").size();
-    return shapeOnly || turn.asks("measure") ? "measure" : "";
+    return squares && turn.asks().isEmpty() || shapeOnly || turn.asks("measure") ? "measure" : "";
   }
 
   private boolean wantsProduct() {

@@ -23,7 +23,6 @@ import plainsward.topics.Known;
 import plainsward.topics.Limits;
 import plainsward.topics.NoteTopic;
 import plainsward.topics.Request;
-import plainsward.topics.Topics;
 import plainsward.units.Quantity;
 
 /** One conversation: it remembers what was said and answers turn by turn. Not thread-safe. */
@@ -142,7 +141,7 @@ public final class Conversation {
 
   /** After an emergency, words that ask nothing and give no figure tell more of it. */
   private Optional<Reply> moreOfTheMishap(Facts facts) {
-    boolean asks = !facts.asks().isEmpty() || isFollowUp(facts);
+    boolean asks = !facts.asks().isEmpty() || Subject.isFollowUp(facts);
     return lastReply.filter(r -> r.kind() == Kind.EMERGENCY && !asks).map(Replies::stillEmergency);
   }
 
@@ -207,100 +206,47 @@ public final class Conversation {
     AirNumbers air = new AirNumbers(facts, setting.units(), lastTopics().contains("weather"));
     tied.replaceAll(fact -> fact.name().equals("number") ? air.of(fact) : fact);
     remember();
-    Optional<Reply> kept = records(facts, tied);
+    Clerk clerk = new Clerk(memory, keeper, setting, turn);
+    Optional<Reply> kept = clerk.hear(facts, tied);
     if (kept.isPresent()) {
+      pending = new Pending(kept.get().needs(), List.of(), List.of());
       return kept.get();
     }
     List<Quantity> most = RatePick.most(memory);
     new Listener(memory, turn).hear(facts, tied);
-    Optional<Reply> logged =
-        new Logger(memory, keeper.diary(), setting.today(), turn).hear(facts, tied);
-    if (logged.isPresent()) {
-      return logged.get();
-    }
     Facts heard = facts.with(tied);
-    Optional<Reply> limit = Limits.check(request(heard, facts.asks()), most);
-    if (limit.isPresent()) {
-      return limit.get();
-    }
-    if (facts.says("vague-measure")) {
-      Reply asked = Replies.vagueMeasure(facts);
-      pending = new Pending(asked.needs(), List.of("mix"), facts.asks());
-      return asked;
-    }
-    List<String> topics = new Chooser(heard, memory, keeper.diary()).topics();
-    List<Ask> asks = facts.asks();
-    boolean onlyGround = topics.equals(List.of("measure")) && facts.asks().isEmpty();
-    if (onlyGround && (pending.needs("area") || pending.needs("label_rate"))) {
-      topics = pending.topics();
-      asks = pending.asks();
-    } else if (onlyGround && isChange(heard) && !last.topics().isEmpty()) {
-      topics = last.topics();
-      asks = last.asks();
-    }
-    if (isRedo(heard)) {
-      topics = last.topics();
-      asks = last.asks();
-    }
-    if (pending.needs("label_rate") && new RatePick(heard, memory, turn).namesUse()) {
-      topics = pending.topics();
-      asks = pending.asks();
-    }
-    if (topics.isEmpty() && isOnlyTold(heard)) {
-      return noted(tied);
-    }
-    if (topics.isEmpty() && pending.isOpen() && !tied.isEmpty()) {
-      topics = pending.topics();
-      asks = pending.asks();
-    } else if (topics.isEmpty() && last.topics().contains("identify") && heard.has("grass")) {
-      topics = List.of("choose");
-    } else if (topics.isEmpty() && isRepeatable(last) && isFollowUp(heard)) {
-      topics = last.topics();
-      asks = last.asks();
-    }
-    if (topics.isEmpty()) {
-      return inWords(heard).orElseGet(() -> noted(tied));
-    }
-    boolean redone = topics.equals(last.topics()) && asks.equals(last.asks()) && !pending.isOpen();
-    Reply reply = answered(heard, topics, asks);
-    return redone && reply.kind() == Kind.ANSWER ? changed(reply, tied) : reply;
+    return clerk
+        .logged(facts, tied)
+        .or(() -> Limits.check(request(heard, facts.asks()), most))
+        .or(() -> vague(facts))
+        .orElseGet(() -> asked(heard));
   }
 
-  /** "The label says 28 days between" after advice in words: a fact to keep, nothing to redo. */
-  private boolean isOnlyTold(Facts facts) {
-    boolean waits =
-        !facts.all().isEmpty()
-            && facts.all().stream().allMatch(f -> f.name().matches("interval|season_limit"));
-    return waits && !pending.isOpen() && !last.topics().contains("repeat");
+  /** "a splash of it": the open question is how much that is. */
+  private Optional<Reply> vague(Facts facts) {
+    if (!facts.says("vague-measure")) {
+      return Optional.empty();
+    }
+    Reply asked = Replies.vagueMeasure(facts);
+    pending = new Pending(asked.needs(), List.of("mix"), facts.asks());
+    return Optional.of(asked);
   }
 
-  private static boolean isChange(Facts facts) {
-    return facts.says("correction") || facts.says("follow-up");
-  }
-
-  /** Whether new figures change the answer: what the handbook told stays as it is. */
-  private static boolean isRepeatable(Pending answered) {
-    return answered.topics().stream()
-        .anyMatch(code -> Topics.of(code).isPresent() && !isInWords(code));
-  }
-
-  private static boolean isInWords(String code) {
-    return Topics.of(code).map(t -> t instanceof NoteTopic).orElse(false);
-  }
-
-  /** What is told for the records: labels; what is asked back for them is the open question. */
-  private Optional<Reply> records(Facts facts, List<Fact> tied) {
-    Diary diary = keeper.diary();
-    Optional<Reply> reply =
-        new FileDesk(memory, keeper, setting)
-            .hear(facts)
-            .or(() -> new LogDesk(memory, diary, setting.today()).hear(facts))
-            .or(() -> new AgainDesk(memory, diary, setting.today()).hear(facts))
-            .or(() -> new LabelDesk(memory, setting, turn).hear(facts, tied))
-            .or(() -> new SprayerDesk(memory, setting.today(), turn).hear(facts, tied))
-            .or(() -> new LawnDesk(memory, turn).hear(facts, tied));
-    reply.ifPresent(r -> pending = new Pending(r.needs(), List.of(), List.of()));
-    return reply;
+  /** The answer to the request that the turn makes. */
+  private Reply asked(Facts heard) {
+    Subject subject = new Subject(heard, memory, turn, pending, last, lastReply);
+    Subject.Choice choice = subject.choose(new Chooser(heard, memory, keeper.diary()).topics());
+    if (choice.topics().isEmpty()) {
+      return subject.isOnlyTold()
+          ? noted(heard.all())
+          : inWords(heard).orElseGet(() -> noted(heard.all()));
+    }
+    boolean redone =
+        choice.topics().equals(last.topics())
+            && choice.asks().equals(last.asks())
+            && !pending.isOpen();
+    Reply reply = answered(heard, choice.topics(), choice.asks());
+    return redone && reply.kind() == Kind.ANSWER ? changed(reply, heard.all()) : reply;
   }
 
   /** Says what was changed when the last request is redone. */
@@ -315,25 +261,6 @@ public final class Conversation {
     return said.isEmpty()
         ? reply
         : ReplyBuilder.from(reply).say("Changed: " + String.join(", ", said) + ".").build();
-  }
-
-  /** "what's that in ml", "and the white jug?": the last request with the one thing changed. */
-  private boolean isRedo(Facts facts) {
-    boolean sum = lastReply.map(r -> !r.figures().isEmpty() || !r.needs().isEmpty()).orElse(false);
-    if (!sum || last.topics().isEmpty() || facts.tokens().size() > 9) {
-      return false;
-    }
-    boolean values =
-        facts.all().stream().anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty());
-    boolean unit = facts.has("wanted") && !values;
-    boolean named =
-        !values
-            && (!facts.lawns().isEmpty() || !facts.labels().isEmpty())
-            && (facts.says("follow-up") || facts.says("same") || facts.says("both"));
-    boolean use = facts.says("follow-up") && new RatePick(facts, memory, turn).namesUse();
-    boolean end = !values && (facts.says("high-end") || facts.says("low-end"));
-    boolean both = !values && facts.says("both") && memory.lawnNames().size() > 1;
-    return unit || named || end || both || use && !values;
   }
 
   private Reply noted(List<Fact> tied) {
@@ -374,15 +301,6 @@ public final class Conversation {
     return lastReply.map(r -> Set.copyOf(r.topics().stream().limit(1).toList())).orElse(Set.of());
   }
 
-  private boolean isFollowUp(Facts facts) {
-    return facts.all().stream()
-            .anyMatch(
-                f -> f.value().isPresent() || !f.sides().isEmpty() || f.name().equals("wanted"))
-        || !facts.lawns().isEmpty()
-        || !facts.labels().isEmpty()
-        || facts.says("same");
-  }
-
   private void remember() {
     before.push(new Before(memory.copy(), keeper.diary().mark()));
     if (before.size() > MOST_UNDO) {
@@ -391,10 +309,7 @@ public final class Conversation {
   }
 
   private Reply answered(Facts facts, List<String> topics, List<Ask> asks) {
-    Optional<Reply> against =
-        new DoseGuard(memory, keeper.diary(), setting.today())
-            .check(facts, topics)
-            .or(() -> new JobNotes(memory, setting.today()).harmed(topics));
+    Optional<Reply> against = new Clerk(memory, keeper, setting, turn).against(facts, topics);
     if (against.isPresent()) {
       return against.get();
     }
@@ -410,7 +325,7 @@ public final class Conversation {
       return Replies.notUnderstood();
     }
     Reply reply = new JobNotes(memory, setting.today()).noted(answer.get());
-    if (topics.stream().anyMatch(Conversation::isInWords)) {
+    if (topics.stream().anyMatch(Subject::isInWords)) {
       lastWords = facts.text();
     }
     pending = reply.kind() == Kind.ASK ? new Pending(reply.needs(), topics, asks) : Pending.NOTHING;
