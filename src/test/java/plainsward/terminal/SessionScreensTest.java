@@ -17,13 +17,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The real program, driven through transcripts in a real terminal, shows the screens that stand in
- * {@code terminal/sessions}. With {@code -Dscreens.write=true} they are written anew instead; read
- * the difference before it is kept. Skipped where there is no tmux.
+ * {@code terminal/sessions}. With {@code -Dscreens=write} they are written anew instead; read the
+ * difference before it is kept. Skipped where there is no tmux.
  */
 class SessionScreensTest {
   private static final Path SCREENS = Path.of("src/test/resources/terminal/sessions");
   private static final Path TALKS = Path.of("transcripts-demo");
-  private static final boolean WRITE = Boolean.getBoolean("screens.write");
+  private static final boolean WRITE = "write".equals(System.getProperty("screens"));
 
   static Stream<Arguments> sessions() {
     return Stream.of("eye-splash", "feeding", "metric-lawn")

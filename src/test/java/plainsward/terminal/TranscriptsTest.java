@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,9 @@ class TranscriptsTest {
   private static final Path FOLDER = Path.of("transcripts-demo");
   private static final Path TOPICS = Path.of("src/test/resources/handbook/topics.txt");
   private static final int FEWEST = 14;
+  private static final Path README = Path.of("README.md");
+  private static final Pattern SHOWN =
+      Pattern.compile("<!-- (transcripts-demo/\\S+) -->\\n(.*?)<!-- end -->", Pattern.DOTALL);
   private static final boolean WRITE = Boolean.getBoolean("transcripts.write");
 
   static List<Path> pages() throws IOException {
@@ -69,5 +74,21 @@ class TranscriptsTest {
     assertTrue(pages().size() >= FEWEST);
     assertEquals(Set.of(), topics, "topics that no transcript shows");
     assertEquals(Set.of(), kinds, "kinds of reply that no transcript shows");
+  }
+
+  /** The talk between the two comments of the README is one of the pages, without its head. */
+  @Test
+  void theReadmeShowsOneAsItStands() throws IOException {
+    String readme = Files.readString(README);
+    Matcher shown = SHOWN.matcher(readme);
+    assertTrue(shown.find(), "no transcript in the README");
+    String page = Files.readString(Path.of(shown.group(1)));
+    String talk = "\n" + page.substring(page.indexOf("\n> ") + 1) + "\n";
+    if (WRITE) {
+      Files.writeString(
+          README, readme.substring(0, shown.start(2)) + talk + readme.substring(shown.end(2)));
+    } else {
+      assertEquals("", Differences.of(talk, shown.group(2)), "the README shows an older talk");
+    }
   }
 }
