@@ -51,7 +51,8 @@ public final class TablePacker {
     List<Row> rows = new ArrayList<>();
     for (String file : files(folder, ".txt")) {
       String text = Files.readString(folder.resolve(file)).replace("\r\n", "\n");
-      rows.add(new Row(file, 0, Map.of(TextRows.NAME, file, TextRows.TEXT, text)));
+      Map<String, Object> values = new TreeMap<>(Map.of(TextRows.NAME, file, TextRows.TEXT, text));
+      rows.add(new Row(file, 0, values));
     }
     return rows;
   }
