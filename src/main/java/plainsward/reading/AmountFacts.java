@@ -46,6 +46,10 @@ final class AmountFacts {
           "and",
           "dose",
           "altogether");
+
+  /** Ground after these is what a rate is per, whose amount could not be read. */
+  private static final Set<String> PER = Set.of("per", "/", "each", "every");
+
   private static final Ratio HALF_LITRE_OR_MORE = Ratio.of(9, 10);
 
   private final Passage passage;
@@ -58,6 +62,9 @@ final class AmountFacts {
     String words = passage.said(said.from(), said.to());
     if (said.implied()) {
       return wanted(said, words);
+    }
+    if (said.is(Dimension.AREA) && passage.in(said.from() - 1, PER)) {
+      return List.of();
     }
     String role = role(said);
     List<String> doubts = said.doubt().isEmpty() ? List.of() : List.of(said.doubt());

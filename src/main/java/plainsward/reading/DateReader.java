@@ -7,6 +7,7 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.trade.MeasureWords;
 
 /** Reads days: "april 18", "5/1/2026", "20 may", "yesterday", "two weeks ago", "last saturday". */
@@ -212,7 +213,9 @@ final class DateReader {
             || before.equals("since")
             || before.equals("from")
             || before.equals("date");
-    boolean measured = MeasureWords.shipped().find(word(i + 3)).isPresent();
+    int after = Set.of("of", "a", "an").contains(word(i + 3)) ? i + 4 : i + 3;
+    after = Set.of("a", "an").contains(word(after)) ? after + 1 : after;
+    boolean measured = MeasureWords.shipped().longest(word(after)) > 0;
     boolean fits = month >= 1 && month <= 12 && day >= 1 && day <= 31 && !measured;
     return cue && fits
         ? day(i, i + 3, LocalDate.of(today.getYear(), month, day))

@@ -143,6 +143,10 @@ final class FactMaker {
     if (mention instanceof Mention.TankPart part) {
       return List.of(Fact.of(part.role(), Quantity.number(part.part()), said, at));
     }
+    if (mention instanceof Mention.Unread unread) {
+      String around = passage.said(Math.max(0, unread.from() - 1), unread.to() + 2);
+      return List.of(Fact.of("unread", said, around, at));
+    }
     if (mention instanceof Mention.Named named) {
       return List.of(Fact.of(factName(named.kind()), named.id(), said, at));
     }
@@ -242,7 +246,7 @@ final class FactMaker {
               ? Optional.of(Fact.of("applied_count", Quantity.number(number.low()), said, at))
               : Optional.empty();
       case "label_rate" ->
-          number.low().compareTo(HUNDRED) < 0
+          number.low().compareTo(HUNDRED) < 0 && !isUnread(number.to())
               ? Optional.of(perThousand(number, said))
               : Optional.empty();
       case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));
@@ -252,6 +256,11 @@ final class FactMaker {
                   .doubting(List.of("gallon")));
       default -> Optional.empty();
     };
+  }
+
+  /** Whether a word that may be a misspelt unit stands between a number and what it is per. */
+  private boolean isUnread(int i) {
+    return passage.isWord(i) && passage.in(i + 1, Set.of("per", "/", "a", "an", "to", "for", "on"));
   }
 
   private boolean isLawnCue(Numeral number) {

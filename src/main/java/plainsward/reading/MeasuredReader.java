@@ -169,7 +169,7 @@ final class MeasuredReader {
 
   /** "a gallon", "an acre and a quarter". */
   private Optional<Measured> article(int i) {
-    if (i >= tokens.size() || !ARTICLES.contains(tokens.get(i).norm())) {
+    if (i >= tokens.size() || isPartOf(i) || !ARTICLES.contains(tokens.get(i).norm())) {
       return Optional.empty();
     }
     return units
@@ -177,6 +177,18 @@ final class MeasuredReader {
         .filter(found -> !tokens.get(i + 1).said().equals("A"))
         .map(found -> measured(i, found.to(), Numeral.of(i, i, Ratio.ONE), found.word()))
         .map(this::andPart);
+  }
+
+  /** Whether "of" before it belongs to a part of it that could not be read. */
+  private boolean isPartOf(int i) {
+    if (i < 2 || !is(i - 1, "of")) {
+      return false;
+    }
+    boolean counted =
+        i > 2
+            && (tokens.get(i - 3).isNumber() || NumberWords.isNumberWord(tokens.get(i - 3).norm()));
+    return NumberWords.PARTS.containsKey(tokens.get(i - 2).norm())
+        || counted && tokens.get(i - 2).isWord() && units.at(i - 2, true).isEmpty();
   }
 
   private Optional<Measured> lone(int i) {

@@ -47,6 +47,9 @@ sealed interface Mention {
       boolean covers)
       implements Mention {}
 
+  /** A number of which a part can't be read, so that nothing is made of it. */
+  record Unread(int from, int to) implements Mention {}
+
   /** A number with no unit. */
   record Bare(Numeral number) implements Mention {
     @Override

@@ -82,6 +82,9 @@ final class NumberPhrase {
 
   /** "half", "a third", "three quarters", "two thirds", "half a dozen". */
   private Optional<Numeral> part() {
+    if (COUNTED_PARTS.contains(word(from))) {
+      return Optional.empty();
+    }
     int i = from;
     Ratio many = Ratio.ONE;
     Integer count = NumberWords.SMALL.get(word(i));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.trade.MeasureWords;
+import plainsward.units.Dimension;
 import plainsward.units.Ratio;
 
 /**
@@ -17,17 +18,79 @@ final class NumeralReader {
   private static final Ratio LARGEST_BELOW = Ratio.of(64);
   private static final Set<String> ARTICLES = Set.of("a", "an");
 
+  private static final Set<String> BEFORE_SCALE =
+      Set.of(
+          "a", "an", "per", "each", "every", "the", "to", "for", "on", "over", "and", "or", "by",
+          "one", "of", "in", "is", "its", "about", "full", "thru", "through");
+
   private final List<Token> tokens;
   private final Once<Numeral> read;
 
   NumeralReader(List<Token> tokens) {
     this.tokens = tokens;
-    this.read = new Once<>(tokens.size(), i -> between(i).or(() -> simple(i).map(this::withRange)));
+    this.read = new Once<>(tokens.size(), this::found);
   }
 
   /** The number or range that begins at this token. */
   Optional<Numeral> at(int i) {
     return read.at(i);
+  }
+
+  private Optional<Numeral> found(int i) {
+    return any(i).filter(this::isWhole);
+  }
+
+  private Optional<Numeral> any(int i) {
+    return between(i).or(() -> simple(i).map(this::withRange));
+  }
+
+  /** The place after a number that begins here, but of which a part can't be read; else nothing. */
+  Optional<Integer> lostTo(int i) {
+    return is(i, Spelling.UNREAD)
+        ? Optional.of(i + 1)
+        : any(i).filter(n -> !isWhole(n)).map(Numeral::to);
+  }
+
+  /** Whether no part of it was lost: no word stands beside it that may be a misspelt number. */
+  private boolean isWhole(Numeral n) {
+    int after = n.to();
+    boolean unread = is(n.from() - 1, Spelling.UNREAD) || is(after, Spelling.UNREAD);
+    boolean scaled = isScale(after + 1) && isUnknown(after);
+    boolean headless = isScale(n.from() - 1) && isUnknown(n.from() - 2);
+    boolean spelled = after - n.from() > 1 && NumberWords.isNumberWord(token(after - 1).norm());
+    boolean tailless = spelled && isLikeScale(after) && isCountedOrUnit(after + 1);
+    boolean apart = spelled && isLikeScale(n.from() - 1) && isNumberWord(n.from() - 2);
+    return !unread && !scaled && !headless && !tailless && !apart;
+  }
+
+  /** Whether a word stands there that may be a badly misspelt hundred or thousand. */
+  private boolean isLikeScale(int i) {
+    return isUnknown(i)
+        && (Slip.areAtMost(3, token(i).norm(), "hundred")
+            || Slip.areAtMost(3, token(i).norm(), "thousand"));
+  }
+
+  private boolean isNumberWord(int i) {
+    return i >= 0 && i < tokens.size() && NumberWords.isNumberWord(token(i).norm());
+  }
+
+  private boolean isCountedOrUnit(int i) {
+    return isNumberWord(i)
+        || i < tokens.size() && MeasureWords.shipped().longest(token(i).norm()) > 0;
+  }
+
+  private boolean isScale(int i) {
+    return i >= 0 && i < tokens.size() && NumberWords.SCALES.containsKey(token(i).norm());
+  }
+
+  /** Whether a word stands there that is no unit and no little word. */
+  private boolean isUnknown(int i) {
+    return i >= 0
+        && i < tokens.size()
+        && token(i).isWord()
+        && !BEFORE_SCALE.contains(token(i).norm())
+        && !NumberWords.isNumberWord(token(i).norm())
+        && MeasureWords.shipped().longest(token(i).norm()) == 0;
   }
 
   private boolean is(int i, String word) {
@@ -89,10 +152,24 @@ final class NumeralReader {
       mixed++;
     }
     Optional<Numeral> more = isNumber(mixed) ? fraction(mixed) : Optional.empty();
-    if (more.isPresent() && value.isWhole()) {
+    if (more.isPresent() && value.isWhole() && isMixed(i, value, more.get().to())) {
       return Numeral.of(i, more.get().to(), value.plus(more.get().low()));
     }
     return andPart(i, i + 1, value);
+  }
+
+  /**
+   * Whether a fraction belongs to the whole before it, and is no rate after a side or a large one.
+   */
+  private boolean isMixed(int i, Ratio whole, int after) {
+    boolean side = is(i - 1, "x") || is(i - 1, "by");
+    String next = after < tokens.size() ? token(after).norm() : "";
+    boolean poured =
+        MeasureWords.shipped()
+            .find(next)
+            .filter(w -> !w.us().dimension().equals(Dimension.LENGTH))
+            .isPresent();
+    return whole.compareTo(Ratio.of(HUNDRED)) < 0 && !(side && poured);
   }
 
   /** "2 and a half", "one and three quarters". */

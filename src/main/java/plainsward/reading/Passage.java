@@ -34,6 +34,16 @@ final class Passage {
     return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
   }
 
+  /** Whether a number in digits stands there. */
+  boolean isNumber(int i) {
+    return i >= 0 && i < tokens.size() && tokens.get(i).isNumber();
+  }
+
+  /** Whether a word stands there. */
+  boolean isWord(int i) {
+    return i >= 0 && i < tokens.size() && tokens.get(i).isWord();
+  }
+
   boolean in(int i, Set<String> words) {
     return words.contains(word(i));
   }

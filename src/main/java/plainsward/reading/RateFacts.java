@@ -46,6 +46,9 @@ final class RateFacts {
   }
 
   List<Fact> of(Mention.Rate rate) {
+    if (rate.top().implied() && isMisread(rate.from())) {
+      return List.of();
+    }
     if (rate.top().implied() && isAsked(rate)) {
       return List.of(wanted(rate));
     }
@@ -64,6 +67,20 @@ final class RateFacts {
     boolean verb =
         passage.before(rate.from(), 2, Set.of("do", "spray", "run", "does", "puts", "at", "use"));
     return !verb && (ASKING.contains(before) || after.equals("?") || after.isEmpty());
+  }
+
+  /** Whether a word that can't be read parts a number from the unit: "three fulld ounces per k". */
+  private boolean isMisread(int unit) {
+    boolean unread = passage.isWord(unit - 1) && !NumberWords.isNumberWord(passage.word(unit - 1));
+    String before = passage.word(unit - 2);
+    boolean article = before.equals("a") && passage.word(unit - 3).equals("and");
+    boolean partOnly = passage.word(unit - 1).matches("[a-z]+(ths|rds)|quarters|thirds");
+    boolean refused =
+        partOnly
+            || passage.word(unit - 1).equals(Spelling.UNREAD)
+            || Set.of("a", "an").contains(passage.word(unit - 1)) && before.equals("of");
+    return refused
+        || unread && (article || passage.isNumber(unit - 2) || NumberWords.isNumberWord(before));
   }
 
   private Fact wanted(Mention.Rate rate) {

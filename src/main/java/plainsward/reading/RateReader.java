@@ -265,7 +265,7 @@ final class RateReader {
     if (!firm || k >= tokens.size() || !tokens.get(k).is("m")) {
       return false;
     }
-    boolean squared = word(k + 1).equals("2");
+    boolean squared = word(k + 1).equals("2") && !tokens.get(k + 1).apart();
     return !squared && (tokens.get(k).said().equals("M") || system == UnitSystem.US);
   }
 

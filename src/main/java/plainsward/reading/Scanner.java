@@ -61,7 +61,8 @@ final class Scanner {
         .or(() -> shapes.at(i).map(m -> (Mention) m))
         .or(() -> rates.at(i).map(m -> (Mention) m))
         .or(() -> measured.at(i).map(Mention.Amount::new))
-        .or(() -> bare(i));
+        .or(() -> bare(i))
+        .or(() -> numerals.lostTo(i).map(to -> new Mention.Unread(i, to)));
   }
 
   /** Little words begin nothing; this keeps long chatter cheap. */

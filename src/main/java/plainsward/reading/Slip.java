@@ -27,4 +27,25 @@ final class Slip {
             && a.substring(i + 2).equals(b.substring(i + 2));
     return swapped || a.substring(i + 1).equals(b.substring(i + 1));
   }
+
+  /** Whether at most so many letters are more, less or others; a swap counts as two. */
+  static boolean areAtMost(int most, String a, String b) {
+    if (Math.abs(a.length() - b.length()) > most) {
+      return false;
+    }
+    int[] before = new int[b.length() + 1];
+    for (int k = 0; k <= b.length(); k++) {
+      before[k] = k;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      int[] here = new int[b.length() + 1];
+      here[0] = i;
+      for (int k = 1; k <= b.length(); k++) {
+        int other = before[k - 1] + (a.charAt(i - 1) == b.charAt(k - 1) ? 0 : 1);
+        here[k] = Math.min(other, Math.min(before[k], here[k - 1]) + 1);
+      }
+      before = here;
+    }
+    return before[b.length()] <= most;
+  }
 }

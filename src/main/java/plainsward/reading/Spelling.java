@@ -5,19 +5,36 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import plainsward.trade.MeasureWord;
 import plainsward.trade.MeasureWords;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
 
 /**
  * Mends typos of the words that carry a dose or a question. Known slips stand in the table {@code
- * typos}; beyond them a word of five letters or more that is one slip away from exactly one trade
- * word is taken for it, unless it is a word of its own.
+ * typos}; beyond them a word of five letters or more, or of four where a number is meant, that is
+ * one slip away from exactly one trade word is taken for it, unless it is a word of its own.
  */
 final class Spelling {
   private static final Spelling SHIPPED = new Spelling();
   private static final int SHORTEST = 5;
+  private static final int SHORTEST_NUMBER = 4;
+
+  /** What a word becomes that may be one number or another, so that nothing is made of it. */
+  static final String UNREAD = "(number)";
+
+  /** Words that stand for a number between "thousand" and "hundred". */
+  private static final Map<String, String> BETWEEN_SCALES =
+      Map.of("for", "four", "fur", "four", "fore", "four", "to", "two", "too", "two", "won", "one");
+
+  /** Words that stand for "three" before what is counted. */
+  private static final Set<String> THREE = Set.of("tree", "there", "ther", "thee");
+
+  private static final Set<String> NO_FEET =
+      Set.of(
+          "for", "from", "front", "full", "first", "five", "four", "fall", "field", "fescue", "of");
 
   private final Map<String, String> slips = new HashMap<>();
   private final Set<String> words = new HashSet<>();
@@ -49,9 +66,49 @@ final class Spelling {
   List<Token> mended(List<Token> tokens) {
     List<Token> mended = new ArrayList<>(tokens.size());
     for (Token token : tokens) {
-      mended.add(token.isWord() ? mended(token) : token);
+      Token before = mended.isEmpty() ? token : mended.get(mended.size() - 1);
+      mended.add(token.isWord() ? mended(token, before) : token);
+    }
+    for (int i = 0; i + 1 < mended.size(); i++) {
+      String number = i > 0 ? BETWEEN_SCALES.get(mended.get(i).norm()) : null;
+      if (number != null && mended.get(i - 1).is("thousand") && mended.get(i + 1).is("hundred")) {
+        mended.set(i, mended.get(i).as(number));
+      }
+      if (i > 0 && mended.get(i).is("are") && mended.get(i - 1).is("an")) {
+        mended.set(i, mended.get(i).as("acre"));
+      }
+      if (THREE.contains(mended.get(i).norm()) && isCounted(mended, i + 1)) {
+        mended.set(i, mended.get(i).as("three"));
+      }
     }
     return mended;
+  }
+
+  /** Whether a scale, a unit or "and a half" follows, so that a number is meant. */
+  private static boolean isCounted(List<Token> tokens, int i) {
+    String next = tokens.get(i).norm();
+    boolean half =
+        next.equals("and")
+            && i + 2 < tokens.size()
+            && NumberWords.PARTS.containsKey(tokens.get(i + 2).norm());
+    return half
+        || NumberWords.SCALES.containsKey(next)
+        || NumberWords.PARTS.containsKey(next)
+        || next.length() > 1 && MeasureWords.shipped().find(next).isPresent();
+  }
+
+  /** After "square" a short word with an f at its head is feet, however it is typed. */
+  private Token mended(Token token, Token before) {
+    boolean afterSquare = before.is("square") || before.is("sq");
+    String norm = token.norm();
+    boolean feet =
+        afterSquare
+            && norm.startsWith("f")
+            && norm.indexOf('t') > 0
+            && norm.length() <= 6
+            && !NO_FEET.contains(norm)
+            && MeasureWords.shipped().longest(norm) == 0;
+    return feet ? token.as("feet") : mended(token);
   }
 
   private Token mended(Token token) {
@@ -61,7 +118,7 @@ final class Spelling {
       return token.as(slip);
     }
     boolean leave =
-        norm.length() < SHORTEST
+        norm.length() < SHORTEST_NUMBER
             || norm.length() > 14
             || words.contains(norm)
             || ownWords.contains(norm)
@@ -70,16 +127,38 @@ final class Spelling {
     return leave ? token : token.as(nearest(norm));
   }
 
+  /** Whether it does not matter which of the two was meant. */
+  private static boolean isSame(String one, String other) {
+    Optional<MeasureWord> unit = MeasureWords.shipped().find(one);
+    return one.equals(other) || unit.isPresent() && unit.equals(MeasureWords.shipped().find(other));
+  }
+
   private String nearest(String norm) {
     String found = null;
     for (String word : byFirst.getOrDefault(norm.charAt(0), List.of())) {
-      if (Math.abs(word.length() - norm.length()) <= 1 && Slip.isOne(norm, word)) {
-        if (found != null && !found.equals(word)) {
-          return norm;
+      boolean longEnough = norm.length() >= SHORTEST || NumberWords.isNumberWord(word);
+      if (longEnough && Math.abs(word.length() - norm.length()) <= 1 && Slip.isOne(norm, word)) {
+        if (found != null && !isSame(found, word)) {
+          boolean numbers = NumberWords.isNumberWord(found) && NumberWords.isNumberWord(word);
+          return numbers ? UNREAD : norm;
         }
         found = word;
       }
     }
-    return found == null ? norm : found;
+    return found != null ? found : isAlmostNumber(norm) ? UNREAD : norm;
+  }
+
+  /** Whether it is two slips from a long number word, so that a number may have been meant. */
+  private boolean isAlmostNumber(String norm) {
+    for (String word : byFirst.getOrDefault(norm.charAt(0), List.of())) {
+      boolean large =
+          word.length() >= SHORTEST
+              && NumberWords.isNumberWord(word)
+              && (norm.length() > SHORTEST || norm.endsWith("ty") && word.endsWith("ty"));
+      if (large && Slip.areAtMost(2, norm, word)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

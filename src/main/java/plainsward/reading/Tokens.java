@@ -26,7 +26,7 @@ final class Tokens {
               && i > 0
               && SHORTENED.contains(tokens.get(i - 1).norm())
               && i + 1 < tokens.size()
-              && goesOn(tokens.get(i + 1));
+              && goesOn(tokens.get(i - 1), tokens.get(i + 1));
       if (!stop) {
         kept.add(token);
       }
@@ -34,12 +34,18 @@ final class Tokens {
     return kept;
   }
 
-  private static boolean goesOn(Token next) {
+  private static boolean goesOn(Token before, Token next) {
     char c = next.said().charAt(0);
-    return Character.isLowerCase(c)
+    boolean loud = isCapitals(before.said()) && isCapitals(next.said());
+    return loud
+        || Character.isLowerCase(c)
         || c == '/'
         || c == ','
         || Character.isDigit(c)
         || !next.apart();
+  }
+
+  private static boolean isCapitals(String said) {
+    return said.length() > 1 && said.chars().allMatch(Character::isUpperCase);
   }
 }

@@ -138,9 +138,13 @@ final class UnitReader {
     return AFTER_INCHES.contains(tokens.get(i + 1).norm());
   }
 
-  /** Whether the 2 before it is no square: "12 ft 2 in". */
-  private boolean isInchWord(int i) {
-    return i < tokens.size() && Set.of("in", "inch", "inches", "\"").contains(tokens.get(i).norm());
+  /** Whether the 2 before it is no square: "12 ft 2 in", "1 oz /M 2 gallon tank". */
+  private boolean isCounted(int i) {
+    if (i >= tokens.size()) {
+      return false;
+    }
+    String next = tokens.get(i).norm();
+    return next.equals("in") || next.equals("-") || words.longest(next) > 0;
   }
 
   /** Whether a letter is part of a name or a code: "24703L202", "F-Series", "C.P.I", "scp-173m". */
@@ -189,9 +193,9 @@ final class UnitReader {
               && !isAskedPercent(i)
               && !isAskedLast(i);
       boolean code = k == 0 && token.norm().length() == 1 && isCode(i);
-      boolean inches = k > 0 && token.is("2") && token.apart() && isInchWord(i + k + 1);
+      boolean counted = k > 0 && token.is("2") && token.apart() && isCounted(i + k + 1);
       boolean halfSaid = token.norm().startsWith("square") && k == 0 && isOtherMeasure(i + 1);
-      if (word.isPresent() && !lone && !halfSaid && !code && !inches) {
+      if (word.isPresent() && !lone && !halfSaid && !code && !counted) {
         best = new Found(i + k + 1, word.get());
       }
     }

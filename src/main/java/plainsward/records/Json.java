@@ -46,6 +46,8 @@ final class Json {
         throw FieldFault.saying(place(json.currentTokenLocation()), "nothing more was expected");
       }
       return new Node("", value);
+    } catch (NumberFormatException endless) {
+      throw FieldFault.saying("", "the number is too long");
     } catch (JsonEOFException early) {
       throw FieldFault.saying("", "it ends in the middle");
     } catch (JsonProcessingException broken) {

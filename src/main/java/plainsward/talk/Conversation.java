@@ -213,7 +213,14 @@ public final class Conversation {
       return kept.get();
     }
     List<Quantity> most = RatePick.most(memory);
+    Optional<Fact> unread = unread(tied);
+    tied.removeIf(f -> f.name().equals("unread"));
     new Listener(memory, turn).hear(facts, tied);
+    if (unread.isPresent()) {
+      Reply reply = Replies.unread(unread.get(), memory);
+      pending = new Pending(reply.needs(), List.of("mix"), facts.asks());
+      return reply;
+    }
     Facts heard = facts.with(tied);
     return clerk
         .logged(facts, tied)
@@ -299,6 +306,13 @@ public final class Conversation {
 
   private Set<String> lastTopics() {
     return lastReply.map(r -> Set.copyOf(r.topics().stream().limit(1).toList())).orElse(Set.of());
+  }
+
+  /** A number that can't be read whole, where a dose is spoken of. */
+  private static Optional<Fact> unread(List<Fact> facts) {
+    boolean dose =
+        facts.stream().anyMatch(f -> DOSE_FACTS.contains(f.name()) || !f.sides().isEmpty());
+    return facts.stream().filter(f -> dose && f.name().equals("unread")).findFirst();
   }
 
   private void remember() {

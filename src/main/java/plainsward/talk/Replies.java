@@ -95,6 +95,17 @@ final class Replies {
         .build();
   }
 
+  /** A number in words that can't be read whole is asked for in figures, never guessed. */
+  static Reply unread(Fact number, Memory memory) {
+    boolean ground = memory.has("area") || memory.has("shape") || memory.has("spray_volume");
+    boolean rate = memory.has("label_rate") || memory.has("strength");
+    return new ReplyBuilder(Kind.ASK)
+        .topic("mix")
+        .headline("I can't make out \"" + number.said() + "\". What is it, in figures?")
+        .need(ground && !rate ? "label_rate" : "area")
+        .build();
+  }
+
   /** More of the same mishap: it goes on, and the first advice stands. */
   static Reply stillEmergency(Reply before) {
     ReplyBuilder reply = new ReplyBuilder(Kind.EMERGENCY).topic("exposure");

@@ -1,171 +1,159 @@
 package plainsward.talk;
 
-import java.math.BigDecimal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Unit;
 
 /**
- * One way to put a job into words, with the product that it takes.
+ * One way to put a job into words, with the product that it takes. The words stand in {@code
+ * metamorphic.txt}.
  *
- * @param text what is typed
+ * @param kind what is dosed how, and how it is put, such as {@code thousand, typos}
+ * @param turns what is typed, turn by turn
  * @param product what must come out where anything does
  */
-record Wording(String text, Quantity product) {
-  private static final List<String> SQUARE_FEET =
-      List.of(
-          "sq ft",
-          "sqft",
-          "sf",
-          "square feet",
-          "sq. ft.",
-          "sq feet",
-          "ft2",
-          "square foot",
-          "squre feet",
-          "SQ FT");
-  private static final List<String> OUNCES =
-      List.of("oz", "fl oz", "fluid ounces", "ounces", "oz.", "onces", "floz", "OZ", "ounce");
-  private static final List<String> THOUSAND =
-      List.of(
-          "per thousand",
-          "per 1000",
-          "per 1,000 sq ft",
-          "/1000",
-          "/k",
-          "/M",
-          "a thousand",
-          "per k",
-          "per thousand square feet",
-          "per 1000 sqft",
-          "/1000 sq ft",
-          "/1,000 sf",
-          "per thosand",
-          "per M",
-          "for every thousand sq ft");
-  private static final List<String> ONES =
-      List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
-  private static final List<String> ORDERS =
-      List.of(
-          "how much for {area} at {rate}",
-          "{area}, {rate}, how much",
-          "{rate} on {area} how much do i need",
-          "how much product do i need, {area} of lawn, label says {rate}",
-          "my lawn is {area} and the label says {rate}. how much?",
-          "label says {rate}. lawn is {area}. how much do i put in",
-          "whats the total for {area} at {rate}",
-          "hi, got {area} of grass, rate is {rate}, how much stuff in all",
-          "how much weed killer for {area} if its {rate}",
-          "need the amount for {area}, {rate}",
-          "at {rate} how much do i need for {area}");
-  private static final List<String> TANKS =
-      List.of(
-          "",
-          "",
-          "",
-          " in a 2 gal sprayer",
-          " with a 4 gallon backpack",
-          ", 2 gallon tank",
-          ", tank is 25 gallons");
+record Wording(String kind, List<String> turns, Quantity product) {
+  private static final Map<String, List<String>> WORDS = words();
 
-  /** A random wording of a random job. */
-  static Wording of(Random random) {
-    int hundreds = 10 + random.nextInt(190);
-    int quarters = 2 + random.nextInt(14);
-    String area = area(random, hundreds);
-    String rate = rate(random, quarters) + pick(random, THOUSAND);
-    String text =
-        pick(random, ORDERS).replace("{area}", area).replace("{rate}", rate) + pick(random, TANKS);
-    Ratio ounces = Ratio.of((long) hundreds * quarters, 40);
-    return new Wording(typed(random, text), new Quantity(ounces, Unit.of("[foz_us]")));
+  private static Map<String, List<String>> words() {
+    try {
+      Map<String, List<String>> words = new HashMap<>();
+      for (String line : Files.readAllLines(Path.of("src/test/resources/metamorphic.txt"))) {
+        int sign = line.indexOf(" = ");
+        List<String> all = new ArrayList<>();
+        for (String word : line.substring(sign + 3).split("\\|", -1)) {
+          boolean tank = line.startsWith("tank");
+          all.add(tank ? word.stripTrailing().replaceFirst("^ ", "") : word.strip());
+        }
+        words.put(line.substring(0, sign), all);
+      }
+      return words;
+    } catch (IOException missing) {
+      throw new UncheckedIOException(missing);
+    }
   }
 
-  private static <T> T pick(Random random, List<T> all) {
+  private static String pick(Random random, String list) {
+    List<String> all = WORDS.get(list);
     return all.get(random.nextInt(all.size()));
   }
 
-  private static String area(Random random, int hundreds) {
-    String unit = pick(random, SQUARE_FEET);
-    return switch (random.nextInt(7)) {
-      case 0 -> hundreds * 100 + " " + unit;
-      case 1 -> String.format(Locale.ROOT, "%,d %s", hundreds * 100, unit);
-      case 2 -> hundreds * 100 + unit;
-      case 3 -> thousands(hundreds) + "k " + unit;
-      case 4 -> thousands(hundreds) + "k";
-      case 5 -> words(hundreds) + " " + unit;
-      default -> hundreds + "x100";
-    };
+  /** A job: what is dosed how, its area or volume and its rate in words, and its product. */
+  private record Job(String kind, String area, String rate, Quantity product) {}
+
+  /** A random wording of a random job. */
+  static Wording of(Random random) {
+    Job job =
+        switch (random.nextInt(8)) {
+          case 0 -> acres(random);
+          case 1 -> metric(random);
+          case 2 -> gallons(random);
+          default -> thousands(random);
+        };
+    return job.kind.equals("gallon") ? filled(random, job) : put(random, job);
   }
 
-  private static String thousands(int hundreds) {
-    return hundreds % 10 == 0 ? "" + hundreds / 10 : hundreds / 10 + "." + hundreds % 10;
+  private static Job thousands(Random random) {
+    int hundreds = 10 + random.nextInt(190);
+    int quarters = 1 + random.nextInt(15);
+    String rate =
+        Spoken.quarters(random, quarters, pick(random, "oz")) + " " + pick(random, "thousand");
+    Ratio ounces = Ratio.of((long) hundreds * quarters, 40);
+    return new Job("thousand", ground(random, hundreds), rate, amount(ounces, "[foz_us]"));
   }
 
-  /** 42 hundreds as "four thousand two hundred" or, below a hundred, "forty two hundred". */
-  private static String words(int hundreds) {
-    if (hundreds >= 100 || hundreds % 10 == 0) {
-      String rest = hundreds % 10 == 0 ? "" : " " + ONES.get(hundreds % 10) + " hundred";
-      return small(hundreds / 10) + " thousand" + rest;
+  private static String ground(Random random, int hundreds) {
+    if (random.nextInt(7) == 0) {
+      return random.nextBoolean() ? hundreds + "x100" : hundreds + " by 100 feet";
     }
-    return small(hundreds) + " hundred";
+    return Spoken.hundreds(random, hundreds) + " " + pick(random, "sqft");
   }
 
-  private static String small(int n) {
-    List<String> teens =
-        List.of(
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen",
-            "nineteen");
-    List<String> tens =
-        List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
-    if (n < 10) {
-      return ONES.get(n);
+  private static Job acres(Random random) {
+    int quarters = 1 + random.nextInt(12);
+    int ounces = 8 * (1 + random.nextInt(12));
+    String unit = quarters < 4 ? "acre" : pick(random, "acre");
+    String rate = ounces + " " + pick(random, "oz") + " " + pick(random, "peracre");
+    Ratio product = Ratio.of((long) quarters * ounces, 4);
+    return new Job(
+        "acre", Spoken.quarters(random, quarters, unit), rate, amount(product, "[foz_us]"));
+  }
+
+  private static Job metric(Random random) {
+    int tens = 5 + random.nextInt(150);
+    int fives = 2 + random.nextInt(20);
+    String said = random.nextInt(3) == 0 ? Spoken.words(tens * 10) : "" + tens * 10;
+    String rate = fives * 5 + " " + pick(random, "ml") + " " + pick(random, "per100");
+    Ratio product = Ratio.of((long) tens * fives, 2);
+    return new Job("metric", said + " " + pick(random, "sqm"), rate, amount(product, "mL"));
+  }
+
+  private static Job gallons(Random random) {
+    int gallons = 1 + random.nextInt(25);
+    int quarters = 1 + random.nextInt(16);
+    boolean spoons = random.nextBoolean();
+    String unit = pick(random, spoons ? "spoons" : "oz");
+    String volume =
+        (random.nextInt(3) == 0 ? Spoken.words(gallons) : gallons) + " " + pick(random, "gallons");
+    String rate = Spoken.quarters(random, quarters, unit) + " " + pick(random, "pergal");
+    Ratio product = Ratio.of((long) gallons * quarters, 4);
+    return new Job("gallon", volume, rate, amount(product, spoons ? "[tbs_us]" : "[foz_us]"));
+  }
+
+  private static Quantity amount(Ratio value, String unit) {
+    return new Quantity(value, Unit.of(unit));
+  }
+
+  private static Wording filled(Random random, Job job) {
+    String text = pick(random, "fill").replace("{volume}", job.area).replace("{rate}", job.rate);
+    return typed(random, job, text);
+  }
+
+  private static Wording put(Random random, Job job) {
+    int way = random.nextInt(8);
+    if (way == 0) {
+      String text = said(job, pick(random, "spoken"), "").replaceAll("[.,?!](?= |$)", "");
+      return new Wording(job.kind + ", spoken", List.of(text), job.product);
     }
-    return n < 20
-        ? teens.get(n - 10)
-        : tens.get(n / 10 - 2) + (n % 10 == 0 ? "" : " " + ONES.get(n % 10));
-  }
-
-  private static String rate(Random random, int quarters) {
-    int whole = quarters / 4;
-    String part = List.of("", "1/4", "1/2", "3/4").get(quarters % 4);
-    String decimal = BigDecimal.valueOf(quarters * 25L, 2).stripTrailingZeros().toPlainString();
-    String unit = pick(random, OUNCES);
-    return switch (random.nextInt(4)) {
-      case 0 -> decimal + " " + unit + " ";
-      case 1 -> decimal + unit.replace(".", "") + " ";
-      case 2 ->
-          (whole == 0 ? part : part.isEmpty() ? "" + whole : whole + " " + part) + " " + unit + " ";
-      default -> spoken(whole, quarters % 4) + " " + unit + " ";
-    };
-  }
-
-  private static String spoken(int whole, int rest) {
-    String part = List.of("", "a quarter", "a half", "three quarters").get(rest);
-    if (whole == 0) {
-      return rest == 2 ? "half" : part + " of an";
+    if (way == 1) {
+      List<String> turns = new ArrayList<>();
+      turns.add(said(job, random.nextBoolean() ? "my lawn is {area}" : "{area} of grass", ""));
+      turns.add(
+          said(job, random.nextBoolean() ? "label says {rate}" : "its {rate} on the jug", ""));
+      Collections.shuffle(turns, random);
+      turns.add(pick(random, "ask"));
+      return new Wording(job.kind + ", bit by bit", turns, job.product);
     }
-    return rest == 0 ? ONES.get(whole) : ONES.get(whole) + " and " + part;
+    return typed(random, job, said(job, pick(random, "order"), pick(random, "tank")));
   }
 
-  /** As typed: often without punctuation, sometimes in capitals or with spaces doubled. */
-  private static String typed(Random random, String text) {
-    return switch (random.nextInt(6)) {
-      case 0 -> text.replaceAll("[?]", "");
-      case 1 -> text.replace(" ", "  ");
-      case 2 -> text.replace("how much", "how mutch");
-      case 3 -> text + "?";
-      default -> text;
-    };
+  private static String said(Job job, String form, String tank) {
+    return form.replace("{area}", job.area).replace("{rate}", job.rate).replace("{tank}", tank);
+  }
+
+  /** As typed: plain, with chatter around it, with slips, without stops, in capitals, or spaced. */
+  private static Wording typed(Random random, Job job, String text) {
+    int way = random.nextInt(6);
+    String typed =
+        switch (way) {
+          case 0 -> pick(random, "before") + " " + text + " " + pick(random, "after");
+          case 1 -> Slips.in(random, text);
+          case 2 -> text.replaceAll("[?!,](?= |$)|[.](?= |$)", "");
+          case 3 -> text.toUpperCase(java.util.Locale.ROOT).replace("/K", "/k").replace("K ", "k ");
+          case 4 -> text.replace(" ", "  ");
+          default -> text;
+        };
+    String how = List.of("chatter", "slips", "no stops", "capitals", "spaced", "plain").get(way);
+    return new Wording(job.kind + ", " + how, List.of(typed), job.product);
   }
 }

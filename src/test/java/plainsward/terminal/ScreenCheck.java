@@ -8,7 +8,7 @@ import plainsward.reply.Reply;
 
 /** Shows a reply in every way there is, and holds each to what a screen may be sent. */
 final class ScreenCheck {
-  private static final Pattern PAINT = Pattern.compile("\u001b\\[[0-9;]{1,4}m");
+  private static final Pattern PAINT = Pattern.compile("\u001b\\[[0-9;]{1,16}m");
   private static final List<Palette> PALETTES =
       List.of(new Palette(true, false, true), new Palette(false, true, false));
 
