@@ -61,6 +61,7 @@ final class Assembler {
     List<Fact> all = new ArrayList<>(facts);
     all.replaceAll(this::unlisted);
     all.replaceAll(this::eachTwice);
+    shares(all);
     String form = form();
     if (!form.isEmpty()) {
       reshape(all, form);
@@ -167,6 +168,21 @@ final class Assembler {
     if (boom) {
       all.replaceAll(f -> f.name().equals("speed") ? f.as("walk_speed") : f);
     }
+  }
+
+  /** "2,4-D 24%, mecoprop 7%": what a product is made of is no strength to mix at. */
+  private void shares(List<Fact> all) {
+    List<Fact> shares = all.stream().filter(this::isShare).toList();
+    if (shares.size() > 1) {
+      all.replaceAll(fact -> shares.contains(fact) ? fact.as("active_share") : fact);
+    }
+  }
+
+  private boolean isShare(Fact fact) {
+    return fact.name().equals("strength")
+        && fact.amount().unit().equals(Units.PERCENT)
+        && fact.at() > 0
+        && passage.tokens().get(fact.at() - 1).tag().equals("active");
   }
 
   /** "for 2, 3 and 4 thousand": each is an area of its own, to be worked out side by side. */

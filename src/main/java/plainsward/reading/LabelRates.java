@@ -10,7 +10,7 @@ import plainsward.units.Units;
 
 /** The rates of a label with what each is for, and the shares of its active ingredients. */
 final class LabelRates {
-  private static final Set<String> RATES = Set.of("label_rate", "strength");
+  private static final Set<String> RATES = Set.of("label_rate", "strength", "active_share");
   private static final Set<String> JOINS = Set.of("and", "or", ",", "&");
 
   /** How far a use may stand from its rate; a comma counts for more. */
@@ -49,7 +49,7 @@ final class LabelRates {
         details.add(
             Detail.amount("active", fact.amount(), Optional.empty(), fact.at(), fact.said())
                 .with(active.get().word().orElseThrow()));
-      } else if (rate) {
+      } else if (rate && !fact.name().equals("active_share")) {
         rates.add(fact);
       }
     }

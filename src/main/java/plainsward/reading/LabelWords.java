@@ -67,6 +67,14 @@ public final class LabelWords {
     return List.copyOf(words.details);
   }
 
+  /** The fields of a label that words are about, in a question as in telling. */
+  public static Set<String> fields(Facts turn) {
+    Set<String> fields = new HashSet<>();
+    LabelBook.cues(turn.tokens()).forEach(cue -> fields.add(cue.meaning().field()));
+    fields.removeAll(Set.of("use", "grass"));
+    return fields;
+  }
+
   private String said(int from, int to) {
     return turn.text().substring(tokens.get(from).start(), tokens.get(to - 1).end());
   }
@@ -144,7 +152,9 @@ public final class LabelWords {
     boolean metric = system == UnitSystem.METRIC;
     boolean wind = !field("speed", number.from(), number.to()).isEmpty();
     boolean known = details.stream().anyMatch(d -> d.field().matches("heat|cold"));
-    boolean air = known && follows("above|below|under|over|than|hotter|colder", number.from());
+    boolean air =
+        known && follows("above|below|under|over|than|hotter|colder", number.from())
+            || !field("temperature", number.from(), number.to()).isEmpty();
     if (wind) {
       Quantity speed = new Quantity(number.low(), metric ? Unit.of("km/h") : Units.MILE_PER_HOUR);
       add(Detail.amount("wind", speed, Optional.empty(), number.from(), said));

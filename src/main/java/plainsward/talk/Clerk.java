@@ -30,6 +30,7 @@ final class Clerk {
         .or(() -> new LogDesk(memory, diary, setting.today()).hear(facts))
         .or(() -> new AgainDesk(memory, diary, setting.today()).hear(facts))
         .or(() -> new SeasonDesk(memory, diary, setting.today()).hear(facts))
+        .or(() -> new LabelQuestion(memory).hear(facts))
         .or(() -> new LabelDesk(memory, setting, turn).hear(facts, tied))
         .or(() -> new SprayerDesk(memory, setting.today(), turn).hear(facts, tied))
         .or(() -> new LawnDesk(memory, turn).hear(facts, tied));

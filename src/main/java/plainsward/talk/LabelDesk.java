@@ -48,10 +48,10 @@ final class LabelDesk {
       return asked;
     }
     String name = inHand(facts);
-    if (name.isEmpty() || !isTelling(facts)) {
+    String open = open(name);
+    if (name.isEmpty() || !isTelling(facts, open)) {
       return Optional.empty();
     }
-    String open = open(name);
     List<Fact> answers = new LabelAnswers(open, setting.units()).facts(tied);
     List<Detail> details = details(facts, answers, open);
     boolean more =
@@ -84,10 +84,12 @@ final class LabelDesk {
     return justTold || facts.says("label-says") ? chosen : "";
   }
 
-  private static boolean isTelling(Facts facts) {
+  private static boolean isTelling(Facts facts, String open) {
     boolean sum = facts.asks().stream().anyMatch(a -> SUMS.contains(a.topic()));
     boolean ground = facts.all().stream().anyMatch(f -> GROUND.contains(f.name()));
-    return !facts.says("question") && !facts.says("log") && !sum && !ground;
+    boolean marked = facts.tokens().stream().anyMatch(t -> t.is("?"));
+    boolean question = facts.says("question") && (open.isEmpty() || marked);
+    return !question && !facts.says("log") && !sum && !ground;
   }
 
   private List<Detail> details(Facts facts, List<Fact> answers, String open) {

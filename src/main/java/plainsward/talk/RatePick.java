@@ -18,7 +18,7 @@ import plainsward.units.Shown;
 /** Which rate of a label with several is meant: by the words of its use, never by a guess. */
 final class RatePick {
   /** The topics that reckon with a rate. */
-  private static final Set<String> DOSES = Set.of("mix", "strength", "coverage", "buy", "cost");
+  static final Set<String> DOSES = Set.of("mix", "strength", "coverage", "buy", "cost");
 
   private static final Set<String> SMALL =
       Set.of("for", "the", "and", "or", "of", "on", "in", "a", "weeds", "lawn", "grass", "grasses");

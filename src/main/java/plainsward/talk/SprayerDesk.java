@@ -72,14 +72,14 @@ final class SprayerDesk {
       sprayer = sprayer.withTank(tank.get().amount());
     }
     if (rate.isPresent()) {
-      sprayer = sprayer.withSprayRate(rate.get().amount(), day(tied));
+      sprayer = sprayer.withSprayRate(rate.get().amount(), day(facts, tied));
     }
     if (facts.says("cleaned")) {
       sprayer = sprayer.withoutHeld();
     }
     Optional<String> held = facts.says("held-last") ? held(facts) : Optional.empty();
     if (held.isPresent()) {
-      sprayer = sprayer.withHeld(held.get(), day(tied));
+      sprayer = sprayer.withHeld(held.get(), day(facts, tied));
     }
     memory.sprayerCards().put(name, sprayer, turn);
     memory.chooseSprayer(name);
@@ -91,12 +91,15 @@ final class SprayerDesk {
         .build();
   }
 
-  private LocalDate day(List<Fact> tied) {
+  /** The day that was said, or the first of a month that was; else today. */
+  private LocalDate day(Facts facts, List<Fact> tied) {
+    LogSpan span = LogSpan.of(facts, today);
+    LocalDate usual = span.words().isEmpty() ? today : span.from();
     return tied.stream()
         .flatMap(f -> f.date().stream())
         .filter(d -> !d.isAfter(today))
         .findFirst()
-        .orElse(today);
+        .orElse(usual);
   }
 
   /** The words behind the last "was", "held", "had" or "for". */

@@ -2,6 +2,7 @@ package plainsward.talk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.reading.Ask;
 import plainsward.reading.Facts;
 import plainsward.reply.Reply;
@@ -14,6 +15,8 @@ import plainsward.topics.Topics;
  */
 final class Subject {
   private static final int SHORT = 9;
+  private static final Set<String> OF_LABEL =
+      Set.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "spray_rate");
 
   private final Facts turn;
   private final RatePick rates;
@@ -76,7 +79,11 @@ final class Subject {
     boolean waits =
         !turn.all().isEmpty()
             && turn.all().stream().allMatch(f -> f.name().matches("interval|season_limit"));
-    return waits && !pending.isOpen() && !last.topics().contains("repeat");
+    boolean rates =
+        !turn.labels().isEmpty()
+            && last.topics().stream().noneMatch(RatePick.DOSES::contains)
+            && turn.all().stream().allMatch(f -> OF_LABEL.contains(f.name()));
+    return (waits && !last.topics().contains("repeat") || rates) && !pending.isOpen();
   }
 
   private boolean isChange() {
