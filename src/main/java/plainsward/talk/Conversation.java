@@ -224,7 +224,7 @@ public final class Conversation {
     Facts heard = facts.with(tied);
     return clerk
         .logged(facts, tied)
-        .or(() -> Limits.check(request(heard, facts.asks()), most))
+        .or(() -> limit(heard, most))
         .or(() -> vague(facts))
         .orElseGet(() -> asked(heard));
   }
@@ -237,6 +237,18 @@ public final class Conversation {
     Reply asked = Replies.vagueMeasure(facts);
     pending = new Pending(asked.needs(), List.of("mix"), facts.asks());
     return Optional.of(asked);
+  }
+
+  /** What the label forbids; a rate above the label's is not kept as the label's. */
+  private Optional<Reply> limit(Facts heard, List<Quantity> most) {
+    Optional<Reply> limit = Limits.check(request(heard, heard.asks()), most);
+    boolean above =
+        limit.isPresent()
+            && limit.get().cautions().stream().anyMatch(c -> c.id().equals("above-label"));
+    if (above) {
+      memory.labelsAsIn(before.getFirst().memory());
+    }
+    return limit;
   }
 
   /** The answer to the request that the turn makes. */

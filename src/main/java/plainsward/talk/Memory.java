@@ -143,6 +143,17 @@ final class Memory {
     return copy;
   }
 
+  /** Takes back what was told of labels since: what is not allowed must not become the label. */
+  void labelsAsIn(Memory earlier) {
+    OF_LABELS.forEach(slots::remove);
+    OF_LABELS.stream()
+        .filter(earlier.slots::containsKey)
+        .forEach(role -> slots.put(role, new ArrayList<>(earlier.slots.get(role))));
+    labels.clear();
+    earlier.labels.forEach((name, facts) -> labels.put(name, new LinkedHashMap<>(facts)));
+    labelCards = earlier.labelCards.copy();
+  }
+
   /** Forgets everything. */
   void clear() {
     slots.clear();

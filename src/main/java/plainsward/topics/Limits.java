@@ -3,7 +3,9 @@ package plainsward.topics;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.reading.Fact;
+import plainsward.reading.Token;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -12,11 +14,17 @@ import plainsward.units.Unit;
 
 /** What the label that was told does not allow: more than its rate, sooner, or past its cap. */
 public final class Limits {
+  private static final Set<String> LABEL_WORDS =
+      Set.of("label", "labels", "says", "said", "say", "reads");
+
   private Limits() {}
 
   /** The refusal, where what is asked breaks a limit that is known; else nothing. */
   public static Optional<Reply> check(Request request, List<Quantity> labelMost) {
-    return aboveLabel(request, labelMost).or(() -> tooSoon(request)).or(() -> pastCap(request));
+    return besideLabel(request)
+        .or(() -> aboveLabel(request, labelMost))
+        .or(() -> tooSoon(request))
+        .or(() -> pastCap(request));
   }
 
   private static Optional<Reply> aboveLabel(Request request, List<Quantity> allowed) {
@@ -34,17 +42,48 @@ public final class Limits {
     if (!above || request.says("correction") || request.says("label-most")) {
       return Optional.empty();
     }
+    return Optional.of(above(request, labelMost.get(), asked.get()));
+  }
+
+  /** "May I put down 3 when the label says 1.5?": the rate after these words is the label's. */
+  private static Optional<Reply> besideLabel(Request request) {
+    List<Token> tokens = request.turn().tokens();
+    boolean asks = request.says("permission") && !request.says("correction");
+    int says = 0;
+    while (says < tokens.size() && !LABEL_WORDS.contains(tokens.get(says).norm())) {
+      says++;
+    }
+    int from = says;
+    List<Fact> rates =
+        request.turn().all().stream().filter(f -> asks && f.name().equals("label_rate")).toList();
+    Optional<Fact> label = rates.stream().filter(f -> f.at() > from).findFirst();
+    if (label.isEmpty()) {
+      return Optional.empty();
+    }
+    Quantity allowed = top(label.get());
+    return rates.stream()
+        .map(Limits::top)
+        .filter(asked -> asked.dimension().equals(allowed.dimension()))
+        .max(Quantity::compareTo)
+        .filter(asked -> asked.compareTo(allowed) > 0)
+        .map(asked -> above(request, allowed, asked));
+  }
+
+  private static Quantity top(Fact rate) {
+    return rate.high().orElse(rate.amount());
+  }
+
+  private static Reply above(Request request, Quantity allowed, Quantity asked) {
     Sheet sheet = new Sheet(request, "mix").caution("above-label", "read-label");
     sheet.say(
         "If the label really allows more, tell me its words and I will take that as the label. "
             + "What helps instead: growing weeds, a dry calm day, and a second round after the interval.");
-    return Optional.of(
-        sheet.decline(
-            "No: your label's most is "
-                + Shown.of(labelMost.get())
-                + ", and "
-                + Shown.of(asked.get())
-                + " is more. I give no amount above the label."));
+    return sheet.decline(
+        "No: your label's most is "
+            + Shown.of(allowed)
+            + ", and "
+            + Shown.of(asked)
+            + " is more. I give no amount above the label.");
   }
 
   private static Optional<Reply> tooSoon(Request request) {
