@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -15,18 +14,9 @@ import plainsward.units.Units;
 
 /** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
 final class Assembler {
-  private static final Pattern THOUSANDS = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
   private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
   private static final Set<String> LENGTHS =
       Set.of("length", "distance", "swath", "side", "height", "rainfall");
-  private static final Quantity THOUSAND = Quantity.of(1000, Units.SQUARE_FOOT);
-  private static final int MOST_OPTIONS = 12;
-  private static final Set<String> LOW = Set.of("low", "lowest", "min", "minimum", "least");
-  private static final Set<String> RATES = Set.of("label_rate", "strength");
-  private static final Set<String> STEP = Set.of("by", "every", "step", "steps");
-  private static final Set<String> PER = Set.of("per", "/", "each", "every");
-  private static final Set<String> TANKS =
-      Set.of("tank", "sprayer", "rig", "backpack", "knapsack", "skid");
   private static final Set<String> CALIBRATING =
       Set.of("nozzle_flow", "walk_speed", "walk_time", "shape");
   private static final Map<String, String> FORMS =
@@ -61,22 +51,18 @@ final class Assembler {
     List<Fact> all = new ArrayList<>(facts);
     all.replaceAll(this::unlisted);
     all.replaceAll(this::eachTwice);
-    shares(all);
+    new RatePieces(passage).join(all);
     String form = form();
     if (!form.isEmpty()) {
       reshape(all, form);
     }
-    perThousand(all);
-    leftInTank(all);
+    new SprayerFacts(passage).join(all);
     new CoverPairs(passage).join(all);
     new PricePairs(passage).join(all);
     new CountedFacts(passage).join(all);
-    lowEnd(all);
-    walking(all);
     offsets(all);
     longAndWide(all);
-    steps(all);
-    options(all);
+    new AreaLists(passage).join(all);
     all.removeIf(this::isDenied);
     onlyPieceIsLawn(all);
     replacedByBut(all);
@@ -84,126 +70,6 @@ final class Assembler {
     minutesAndSeconds(all);
     bagBeside(all);
     return all;
-  }
-
-  /** "2.75 per 1,000 as the max and 1.8 as the low": the low end of the label's range. */
-  private void lowEnd(List<Fact> all) {
-    for (Fact low : List.copyOf(all)) {
-      boolean named =
-          low.name().equals("number")
-              && low.value().isPresent()
-              && (passage.after(low.at() + 1, 3, LOW) || passage.before(low.at(), 2, LOW));
-      for (int i = 0; named && i < all.size(); i++) {
-        Fact rate = all.get(i);
-        boolean below =
-            RATES.contains(rate.name())
-                && rate.high().isEmpty()
-                && low.amount().value().compareTo(rate.amount().value()) < 0;
-        if (below) {
-          Quantity end = new Quantity(low.amount().value(), rate.amount().unit());
-          all.set(i, rate.with(end, Optional.of(rate.amount())));
-          all.remove(low);
-          return;
-        }
-      }
-    }
-  }
-
-  /** "what is that per 1000": no piece of ground, but what is asked for; so it was a test. */
-  private void perThousand(List<Fact> all) {
-    boolean asked =
-        all.removeIf(
-            f ->
-                f.name().equals("area")
-                    && f.value().isPresent()
-                    && f.amount().isSameAmount(THOUSAND)
-                    && passage.in(f.at() - 1, PER));
-    if (!asked) {
-      return;
-    }
-    List<Fact> thrown =
-        all.stream()
-            .filter(f -> f.name().equals("product_amount") && isOf(f, Dimension.MASS))
-            .toList();
-    boolean ground = all.stream().anyMatch(f -> GROUND.contains(f.name()));
-    if (thrown.size() == 1 && ground) {
-      all.replaceAll(f -> f.equals(thrown.get(0)) ? f.as("test_amount") : f);
-    }
-  }
-
-  private static boolean isOf(Fact fact, Dimension dimension) {
-    return fact.value().isPresent() && fact.amount().dimension().equals(dimension);
-  }
-
-  /** "the tank has 12 gal left of 25": what is left is in the tank, and 25 is its size. */
-  private void leftInTank(List<Fact> all) {
-    for (int i = 0; i < all.size(); i++) {
-      Fact left = all.get(i);
-      boolean inTank =
-          left.name().equals("content_left")
-              && (passage.before(left.at(), 5, TANKS)
-                  || passage.after(passage.end(left), 8, TANKS));
-      if (!inTank) {
-        continue;
-      }
-      all.set(i, left.as("left_in_tank"));
-      int next = passage.end(left);
-      next = passage.in(next, Set.of("left", "remaining")) ? next + 1 : next;
-      int size = next + 1;
-      if (passage.in(next, Set.of("of"))) {
-        Unit unit = left.amount().unit();
-        all.replaceAll(
-            f ->
-                f.name().equals("number") && f.at() == size
-                    ? f.as("tank").with(new Quantity(f.amount().value(), unit), f.high())
-                    : f);
-      }
-    }
-  }
-
-  /** Beside a nozzle's flow or spacing a speed is how fast one goes. */
-  private static void walking(List<Fact> all) {
-    boolean boom =
-        all.stream().anyMatch(f -> f.name().equals("nozzle_flow") || f.name().equals("spacing"));
-    if (boom) {
-      all.replaceAll(f -> f.name().equals("speed") ? f.as("walk_speed") : f);
-    }
-  }
-
-  /** "2,4-D 24%, mecoprop 7%": what a product is made of is no strength to mix at. */
-  private void shares(List<Fact> all) {
-    List<Fact> shares = all.stream().filter(this::isShare).toList();
-    if (shares.size() > 1) {
-      all.replaceAll(fact -> shares.contains(fact) ? fact.as("active_share") : fact);
-    }
-  }
-
-  private boolean isShare(Fact fact) {
-    return fact.name().equals("strength")
-        && fact.amount().unit().equals(Units.PERCENT)
-        && fact.at() > 0
-        && passage.tokens().get(fact.at() - 1).tag().equals("active");
-  }
-
-  /** "for 2, 3 and 4 thousand": each is an area of its own, to be worked out side by side. */
-  private void options(List<Fact> all) {
-    for (int i = all.size() - 1; i > 0; i--) {
-      Fact last = all.get(i);
-      boolean thousands = last.name().equals("area") && THOUSANDS.matcher(last.said()).matches();
-      if (!thousands || last.value().isEmpty()) {
-        continue;
-      }
-      int k = i - 1;
-      while (k >= 0 && isSmallNumber(all.get(k)) && joined(all.get(k), all.get(k + 1))) {
-        Quantity area =
-            new Quantity(all.get(k).amount().value().times(Ratio.of(1000)), last.amount().unit());
-        all.set(k, all.get(k).as("area_option").with(area, Optional.empty()));
-        k--;
-      }
-      if (k < i - 1) {
-        all.set(i, last.as("area_option"));
-      }
-    }
   }
 
   /** "Bag is 24-0-10, 40 lb": a weight right beside the three numbers is the bag's. */
@@ -245,49 +111,6 @@ final class Assembler {
         all.remove(i + 1);
       }
     }
-  }
-
-  /** "from 2,000 to 8,000 by 1,000": the areas from the one to the other, step by step. */
-  private void steps(List<Fact> all) {
-    for (int i = 0; i + 1 < all.size(); i++) {
-      Fact range = all.get(i);
-      Fact step = all.get(i + 1);
-      boolean joined =
-          range.name().equals("area")
-              && range.high().isPresent()
-              && step.at() == passage.end(range) + 1
-              && passage.in(passage.end(range), STEP)
-              && (step.name().equals("area") || step.name().equals("number"))
-              && step.value().isPresent();
-      if (joined) {
-        Ratio size = step.amount().value();
-        List<Fact> options = new ArrayList<>();
-        Ratio at = range.amount().value();
-        while (size.signum() > 0
-            && at.compareTo(range.high().get().value()) <= 0
-            && options.size() < MOST_OPTIONS) {
-          Quantity area = new Quantity(at, range.amount().unit());
-          options.add(range.as("area_option").with(area, Optional.empty()));
-          at = at.plus(size);
-        }
-        all.remove(i + 1);
-        all.remove(i);
-        all.addAll(i, options);
-      }
-    }
-  }
-
-  private static boolean isSmallNumber(Fact fact) {
-    return fact.name().equals("number") && fact.amount().value().compareTo(Ratio.of(100)) < 0;
-  }
-
-  private boolean joined(Fact first, Fact second) {
-    for (int t = first.at() + 1; t < second.at(); t++) {
-      if (!Set.of(",", "and", "or", "&").contains(passage.word(t))) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** "I don't have an acre" gives no area. */

@@ -29,6 +29,7 @@ final class RateFacts {
           "calls",
           "gives",
           "sheet");
+  private static final Set<String> ACTIVE = Set.of("active", "ai", "ae", "acid", "actives");
   private static final Set<String> HAND =
       Set.of(
           "put", "mixed", "poured", "used", "buddy", "boss", "added", "guy", "right", "did", "my",
@@ -192,7 +193,13 @@ final class RateFacts {
           !rate.firm()
               && passage.before(
                   rate.from(), 4, Set.of("used", "threw", "dropped", "spread", "put", "caught"));
-      return nitrogen ? "nitrogen_target" : tested ? "spread_rate" : "label_rate";
+      boolean active =
+          passage.in(top.to(), ACTIVE)
+              || passage.in(top.to(), Set.of("of")) && passage.in(top.to() + 1, ACTIVE)
+              || passage.in(rate.to(), ACTIVE);
+      return active
+          ? "active_rate"
+          : nitrogen ? "nitrogen_target" : tested ? "spread_rate" : "label_rate";
     }
     if (top.doubt().equals("unit")) {
       return isSprayCue(top) ? "spray_rate" : "label_rate";

@@ -237,6 +237,9 @@ final class RateReader {
     if (said.isPresent() && (firm || !said.get().implied() || word(k - 1).startsWith("a"))) {
       return said;
     }
+    if (word(k).equals("100") && firm && isMetric() && measured.at(k).isEmpty()) {
+      return Optional.of(hundredMetres(k));
+    }
     boolean thousand = THOUSAND.contains(word(k)) || isTradeM(k, firm);
     if (!thousand
         || measured.at(k).filter(m -> !m.implied() && !m.is(Dimension.LENGTH)).isPresent()) {
@@ -258,6 +261,34 @@ final class RateReader {
             "",
             Optional.empty(),
             false));
+  }
+
+  /** Whether the writer thinks in metres: the ground spoken of is told in them. */
+  private boolean isMetric() {
+    if (system == UnitSystem.METRIC) {
+      return true;
+    }
+    for (int i = 0; i < tokens.size(); i++) {
+      boolean metres =
+          tokens.get(i).isNumber()
+              && measured.at(i).filter(m -> m.low().unit().equals(Units.SQUARE_METRE)).isPresent();
+      if (metres) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** "45 ml per 100", where the ground is told in metres. */
+  private static Measured hundredMetres(int k) {
+    return new Measured(
+        k,
+        k + 1,
+        Quantity.of(100, Units.SQUARE_METRE),
+        Optional.empty(),
+        "",
+        Optional.empty(),
+        false);
   }
 
   /** The trade's M is a thousand square feet; a small m after a metric unit is a metre. */

@@ -23,6 +23,7 @@ import plainsward.topics.Known;
 import plainsward.topics.Limits;
 import plainsward.topics.NoteTopic;
 import plainsward.topics.Request;
+import plainsward.topics.UnclearGround;
 import plainsward.units.Quantity;
 
 /** One conversation: it remembers what was said and answers turn by turn. Not thread-safe. */
@@ -259,6 +260,11 @@ public final class Conversation {
       return subject.isOnlyTold()
           ? noted(heard.all())
           : inWords(heard).orElseGet(() -> noted(heard.all()));
+    }
+    Optional<Reply> unclear = UnclearGround.check(request(heard, choice.asks()));
+    if (unclear.isPresent()) {
+      pending = new Pending(unclear.get().needs(), choice.topics(), choice.asks());
+      return unclear.get();
     }
     boolean redone =
         choice.topics().equals(last.topics())

@@ -54,7 +54,9 @@ final class Subject {
     if (isRedo()) {
       return again;
     }
-    if (onlyGround && (pending.needs("area") || pending.needs("label_rate"))) {
+    boolean bothTogether =
+        pending.needs("area") && turn.says("both") && memory.all("area").size() > 1;
+    if (bothTogether || onlyGround && (pending.needs("area") || pending.needs("label_rate"))) {
       return waiting;
     }
     if (onlyGround && isChange() && !last.topics().isEmpty()) {

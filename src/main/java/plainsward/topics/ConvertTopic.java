@@ -176,6 +176,8 @@ public final class ConvertTopic implements Topic {
       case "Cel" -> Optional.of(Units.FAHRENHEIT);
       case "[gal_us]/[acr_us]" -> Optional.of(Units.GALLON_PER_THOUSAND);
       case "%" -> Optional.of(Units.FL_OZ_PER_GALLON);
+      case "[foz_us]/[gal_us]", "[tbs_us]/[gal_us]", "[tsp_us]/[gal_us]", "mL/L" ->
+          Optional.of(Units.PERCENT);
       case "[lb_av]" -> Optional.of(Units.KILOGRAM);
       case "kg" -> Optional.of(Units.POUND);
       default -> Optional.empty();

@@ -30,6 +30,7 @@ public final class MixTopic implements Topic {
     boolean product = rate.isPresent();
     String topic = product && !rate.get().isPerArea() && ground.isEmpty() ? "strength" : "mix";
     Sheet sheet = new Sheet(request, topic);
+    request.get("label_rate").flatMap(k -> k.fact().word()).ifPresent(sheet::work);
     if (request.has("ready_to_use")) {
       return readyToUse(sheet);
     }

@@ -1,0 +1,119 @@
+package plainsward.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+
+/** Areas to be worked out side by side: "2, 3 and 4 thousand", "2,000 to 8,000 by 1,000". */
+final class AreaLists {
+  private static final Pattern THOUSANDS = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
+  private static final int MOST_OPTIONS = 12;
+  private static final Set<String> AND = Set.of("and", "plus", "+", "&", "another", "also");
+  private static final Set<String> ADDED =
+      Set.of("both", "total", "together", "altogether", "lawns", "plus", "but", "combined");
+  private static final Set<String> STEP = Set.of("by", "every", "step", "steps");
+
+  private final Passage passage;
+
+  AreaLists(Passage passage) {
+    this.passage = passage;
+  }
+
+  /** Puts together what belongs together. */
+  void join(List<Fact> all) {
+    steps(all);
+    options(all);
+    apart(all);
+  }
+
+  /** "for 2, 3 and 4 thousand": each is an area of its own, to be worked out side by side. */
+  private void options(List<Fact> all) {
+    for (int i = all.size() - 1; i > 0; i--) {
+      Fact last = all.get(i);
+      boolean thousands = last.name().equals("area") && THOUSANDS.matcher(last.said()).matches();
+      if (!thousands || last.value().isEmpty()) {
+        continue;
+      }
+      int k = i - 1;
+      while (k >= 0 && isSmallNumber(all.get(k)) && joined(all.get(k), all.get(k + 1))) {
+        Quantity area =
+            new Quantity(all.get(k).amount().value().times(Ratio.of(1000)), last.amount().unit());
+        all.set(k, all.get(k).as("area_option").with(area, Optional.empty()));
+        k--;
+      }
+      if (k < i - 1) {
+        all.set(i, last.as("area_option"));
+      }
+    }
+  }
+
+  /**
+   * Two areas in two sentences that nothing joins may be a lawn and its part, or two lawns: the
+   * second is in doubt, since to add them up would be a guess.
+   */
+  private void apart(List<Fact> all) {
+    List<Fact> areas =
+        all.stream()
+            .filter(f -> f.name().equals("area") && f.value().isPresent() && f.owner().isEmpty())
+            .toList();
+    if (areas.size() != 2 || passage.tokens().stream().anyMatch(t -> ADDED.contains(t.norm()))) {
+      return;
+    }
+    Fact second = areas.get(1);
+    boolean joined =
+        passage.isOneSentence(areas.get(0).at(), second.at())
+            || passage.before(second.at(), 3, AND);
+    if (!joined) {
+      List<String> doubts = new ArrayList<>(second.doubts());
+      doubts.add("beside");
+      all.replaceAll(f -> f.equals(second) ? f.doubting(doubts) : f);
+    }
+  }
+
+  /** "from 2,000 to 8,000 by 1,000": the areas from the one to the other, step by step. */
+  private void steps(List<Fact> all) {
+    for (int i = 0; i + 1 < all.size(); i++) {
+      Fact range = all.get(i);
+      Fact step = all.get(i + 1);
+      boolean joined =
+          range.name().equals("area")
+              && range.high().isPresent()
+              && step.at() == passage.end(range) + 1
+              && passage.in(passage.end(range), STEP)
+              && (step.name().equals("area") || step.name().equals("number"))
+              && step.value().isPresent();
+      if (joined) {
+        Ratio size = step.amount().value();
+        List<Fact> options = new ArrayList<>();
+        Ratio at = range.amount().value();
+        while (size.signum() > 0
+            && at.compareTo(range.high().get().value()) <= 0
+            && options.size() < MOST_OPTIONS) {
+          Quantity area = new Quantity(at, range.amount().unit());
+          options.add(range.as("area_option").with(area, Optional.empty()));
+          at = at.plus(size);
+        }
+        all.remove(i + 1);
+        all.remove(i);
+        all.addAll(i, options);
+      }
+    }
+  }
+
+  private static boolean isSmallNumber(Fact fact) {
+    return fact.name().equals("number") && fact.amount().value().compareTo(Ratio.of(100)) < 0;
+  }
+
+  private boolean joined(Fact first, Fact second) {
+    for (int t = first.at() + 1; t < second.at(); t++) {
+      if (!Set.of(",", "and", "or", "&").contains(passage.word(t))) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,93 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Shown;
+import plainsward.units.Unit;
+import plainsward.units.Units;
+
+/** A label's figures told in pieces: the low end apart, the active ingredient and its content. */
+final class RatePieces {
+  private static final Set<String> LOW = Set.of("low", "lowest", "min", "minimum", "least");
+  private static final Set<String> RATES = Set.of("label_rate", "strength");
+  private static final Unit PINT = Unit.of("[pt_us]");
+
+  private final Passage passage;
+
+  RatePieces(Passage passage) {
+    this.passage = passage;
+  }
+
+  /** Puts together what belongs together. */
+  void join(List<Fact> all) {
+    shares(all);
+    lowEnd(all);
+    ofActive(all);
+  }
+
+  /** "2,4-D 24%, mecoprop 7%": what a product is made of is no strength to mix at. */
+  private void shares(List<Fact> all) {
+    List<Fact> shares = all.stream().filter(this::isShare).toList();
+    if (shares.size() > 1) {
+      all.replaceAll(fact -> shares.contains(fact) ? fact.as("active_share") : fact);
+    }
+  }
+
+  private boolean isShare(Fact fact) {
+    return fact.name().equals("strength")
+        && fact.amount().unit().equals(Units.PERCENT)
+        && fact.at() > 0
+        && passage.tokens().get(fact.at() - 1).tag().equals("active");
+  }
+
+  /** "2.75 per 1,000 as the max and 1.8 as the low": the low end of the label's range. */
+  private void lowEnd(List<Fact> all) {
+    for (Fact low : List.copyOf(all)) {
+      boolean named =
+          low.name().equals("number")
+              && low.value().isPresent()
+              && (passage.after(low.at() + 1, 3, LOW) || passage.before(low.at(), 2, LOW));
+      for (int i = 0; named && i < all.size(); i++) {
+        Fact rate = all.get(i);
+        boolean below =
+            RATES.contains(rate.name())
+                && rate.high().isEmpty()
+                && low.amount().value().compareTo(rate.amount().value()) < 0;
+        if (below) {
+          Quantity end = new Quantity(low.amount().value(), rate.amount().unit());
+          all.set(i, rate.with(end, Optional.of(rate.amount())));
+          all.remove(low);
+          return;
+        }
+      }
+    }
+  }
+
+  /** "2 lb active per acre" of a product of 4 lb a gallon is half a gallon of product per acre. */
+  private static void ofActive(List<Fact> all) {
+    Optional<Fact> wanted = all.stream().filter(f -> f.name().equals("active_rate")).findFirst();
+    Optional<Fact> content =
+        all.stream()
+            .filter(f -> f.name().equals("strength"))
+            .filter(f -> f.amount().dimension().equals(Dimension.MASS_PER_VOLUME))
+            .findFirst();
+    if (wanted.isEmpty() || content.isEmpty()) {
+      return;
+    }
+    Unit ground = wanted.get().amount().unit().below().orElseThrow();
+    Unit liquid = content.get().amount().unit().code().endsWith("L") ? Units.MILLILITRE : PINT;
+    Quantity rate = wanted.get().amount().dividedBy(content.get().amount(), liquid.per(ground));
+    String line =
+        Shown.of(wanted.get().amount())
+            + " of active ingredient ÷ "
+            + Shown.of(content.get().amount())
+            + " = "
+            + Shown.of(rate)
+            + " of product";
+    all.removeAll(List.of(wanted.get(), content.get()));
+    all.add(Fact.of("label_rate", rate, wanted.get().said(), wanted.get().at()).worded(line));
+  }
+}

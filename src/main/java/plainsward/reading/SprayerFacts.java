@@ -1,0 +1,91 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Unit;
+import plainsward.units.Units;
+
+/** What is in the tank, what a test threw, how fast one goes. */
+final class SprayerFacts {
+  private static final Quantity THOUSAND = Quantity.of(1000, Units.SQUARE_FOOT);
+  private static final Set<String> PER = Set.of("per", "/", "each", "every");
+  private static final Set<String> TANKS =
+      Set.of("tank", "sprayer", "rig", "backpack", "knapsack", "skid");
+  private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
+
+  private final Passage passage;
+
+  SprayerFacts(Passage passage) {
+    this.passage = passage;
+  }
+
+  /** Puts together what belongs together. */
+  void join(List<Fact> all) {
+    perThousand(all);
+    leftInTank(all);
+    walking(all);
+  }
+
+  /** "what is that per 1000": no piece of ground, but what is asked for; so it was a test. */
+  private void perThousand(List<Fact> all) {
+    boolean asked =
+        all.removeIf(
+            f ->
+                f.name().equals("area")
+                    && f.value().isPresent()
+                    && f.amount().isSameAmount(THOUSAND)
+                    && passage.in(f.at() - 1, PER));
+    if (!asked) {
+      return;
+    }
+    List<Fact> thrown =
+        all.stream()
+            .filter(f -> f.name().equals("product_amount") && isOf(f, Dimension.MASS))
+            .toList();
+    boolean ground = all.stream().anyMatch(f -> GROUND.contains(f.name()));
+    if (thrown.size() == 1 && ground) {
+      all.replaceAll(f -> f.equals(thrown.get(0)) ? f.as("test_amount") : f);
+    }
+  }
+
+  private static boolean isOf(Fact fact, Dimension dimension) {
+    return fact.value().isPresent() && fact.amount().dimension().equals(dimension);
+  }
+
+  /** "the tank has 12 gal left of 25": what is left is in the tank, and 25 is its size. */
+  private void leftInTank(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact left = all.get(i);
+      boolean inTank =
+          left.name().equals("content_left")
+              && (passage.before(left.at(), 5, TANKS)
+                  || passage.after(passage.end(left), 8, TANKS));
+      if (!inTank) {
+        continue;
+      }
+      all.set(i, left.as("left_in_tank"));
+      int next = passage.end(left);
+      next = passage.in(next, Set.of("left", "remaining")) ? next + 1 : next;
+      int size = next + 1;
+      if (passage.in(next, Set.of("of"))) {
+        Unit unit = left.amount().unit();
+        all.replaceAll(
+            f ->
+                f.name().equals("number") && f.at() == size
+                    ? f.as("tank").with(new Quantity(f.amount().value(), unit), f.high())
+                    : f);
+      }
+    }
+  }
+
+  /** Beside a nozzle's flow or spacing a speed is how fast one goes. */
+  private static void walking(List<Fact> all) {
+    boolean boom =
+        all.stream().anyMatch(f -> f.name().equals("nozzle_flow") || f.name().equals("spacing"));
+    if (boom) {
+      all.replaceAll(f -> f.name().equals("speed") ? f.as("walk_speed") : f);
+    }
+  }
+}
