@@ -49,6 +49,12 @@ final class LabelFacts {
   /** The limits: weather, waits, grasses, the most a year. */
   static List<Fact> limits(Label label) {
     LabelFacts made = new LabelFacts(label);
+    if (label.isDry()) {
+      made.facts.add(Fact.of("dry_product", "dry", "dry", 0).of(made.owner));
+    }
+    if (label.form().equals(Optional.of(Label.Form.READY_TO_USE))) {
+      made.facts.add(Fact.of("ready_to_use", "rtu", "ready to use", 0).of(made.owner));
+    }
     Label.Weather weather = label.weather();
     made.limit("rain-free", weather.rainFree());
     made.limit("wind", weather.windMost());

@@ -17,6 +17,7 @@ import plainsward.trade.NameTable;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Unit;
+import plainsward.units.Units;
 
 /** Puts what was told of a label into it; what is told anew takes the place of what was there. */
 final class LabelMerge {
@@ -33,9 +34,26 @@ final class LabelMerge {
     this.label = label;
   }
 
-  /** The label with all that was told. */
+  /** The label with all that was told; a dry product's ounces are weight. */
   Label label() {
-    return label;
+    if (!label.isDry()) {
+      return label;
+    }
+    LabelBuilder weighed = label.change();
+    for (Rate rate : label.rates()) {
+      Range amount = rate.amount();
+      weighed.rate(new Rate(new Range(weighed(amount.low()), weighed(amount.high())), rate.use()));
+    }
+    label.season().amount().ifPresent(most -> weighed.amountPerYear(weighed(most)));
+    return weighed.label();
+  }
+
+  private static Quantity weighed(Quantity rate) {
+    Unit above = rate.unit().above();
+    boolean ounces = above.equals(Units.FL_OZ) || above.equals(Units.IMPERIAL_FL_OZ);
+    return ounces && rate.unit().below().isPresent()
+        ? new Quantity(rate.value(), Units.OUNCE.per(rate.unit().below().get()))
+        : rate;
   }
 
   /** The fields that were told. */

@@ -39,6 +39,8 @@ final class Memory {
           "seed_wait",
           "year_amount",
           "rate_use",
+          "dry_product",
+          "ready_to_use",
           "grass_allowed",
           "grass_harmed");
 

@@ -67,6 +67,20 @@ class RecordsTalkTest {
   }
 
   @Test
+  void aPowderIsWeighedInTheNextTalkAsWell() {
+    talk.answer("the green box is a powder, 0.5 oz per thousand, rainfast in 2 hours");
+    assertEquals(
+        "[oz_av]",
+        another()
+            .answer("how much green box for 4000 sq ft")
+            .figure("product_total")
+            .flatMap(f -> f.value())
+            .orElseThrow()
+            .unit()
+            .code());
+  }
+
+  @Test
   void whatIsForgottenStaysForgotten() {
     talk.answer("forget the blue jug");
     assertTrue(RecordBook.open(home).labels().isEmpty());
