@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -46,16 +47,21 @@ class AgainSpeedTest {
     assertTrue(slow < MOST_MILLISECONDS, "95 of 100 answers within: " + slow + " ms");
   }
 
-  /** How long each answer takes, sorted; the odd slow one is the machine's, not the log's. */
+  /** The thread's own work, so that other work on the machine doesn't count. */
+  private static long worked() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  /** How much work each answer is, sorted; the odd slow one is the machine's, not the log's. */
   private static double[] times(Conversation talk, int turns) {
     double[] times = new double[turns];
     for (int i = 0; i < turns; i++) {
       String lawn = LAWNS.get(i % LAWNS.size());
       String label = LABELS.get(i % LABELS.size());
       String turn = "when can I spray the " + lawn + " lawn with the " + label + " again?";
-      long start = System.nanoTime();
+      long start = worked();
       Kind kind = talk.answer(turn).kind();
-      times[i] = (System.nanoTime() - start) / 1e6;
+      times[i] = (worked() - start) / 1e6;
       assertEquals(Kind.ANSWER, kind, turn);
     }
     Arrays.sort(times);
