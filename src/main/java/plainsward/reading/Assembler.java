@@ -67,50 +67,8 @@ final class Assembler {
     onlyPieceIsLawn(all);
     replacedByBut(all);
     oldRates(all);
-    minutesAndSeconds(all);
-    bagBeside(all);
+    new Beside(passage).join(all);
     return all;
-  }
-
-  /** "Bag is 24-0-10, 40 lb": a weight right beside the three numbers is the bag's. */
-  private static void bagBeside(List<Fact> all) {
-    boolean bag = all.stream().anyMatch(f -> f.name().equals("bag"));
-    for (int i = 1; i < all.size() && !bag; i++) {
-      boolean weight =
-          all.get(i - 1).name().equals("analysis")
-              && all.get(i).name().equals("product_amount")
-              && all.get(i).amount().dimension().equals(Dimension.MASS)
-              && all.get(i).at() - all.get(i - 1).at() <= 6;
-      if (weight) {
-        all.set(i, all.get(i).as("bag"));
-        bag = true;
-      }
-    }
-  }
-
-  /** "1 min 50" and "1 minute 50 seconds" are one time. */
-  private void minutesAndSeconds(List<Fact> all) {
-    for (int i = 0; i + 1 < all.size(); i++) {
-      Fact minutes = all.get(i);
-      Fact more = all.get(i + 1);
-      boolean time =
-          minutes.value().map(v -> v.unit().equals(Unit.of("min"))).orElse(false)
-              && Set.of("min", "mins", "minute", "minutes", "and")
-                  .contains(passage.word(more.at() - 1))
-              && more.at() - minutes.at() <= 3;
-      if (!time || more.value().isEmpty()) {
-        continue;
-      }
-      Ratio part = more.amount().value();
-      boolean seconds =
-          more.amount().unit().equals(Units.SECOND)
-              || more.name().equals("number") && part.compareTo(Ratio.of(60)) < 0;
-      if (seconds) {
-        Ratio sum = minutes.amount().value().times(Ratio.of(60)).plus(part);
-        all.set(i, minutes.with(new Quantity(sum, Units.SECOND), Optional.empty()));
-        all.remove(i + 1);
-      }
-    }
   }
 
   /** "I don't have an acre" gives no area. */

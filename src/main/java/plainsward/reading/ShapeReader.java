@@ -123,7 +123,7 @@ final class ShapeReader {
     int at = first.to;
     while (all.size() < 4) {
       int sign = skipSideWord(at);
-      if (!TIMES.contains(word(sign))) {
+      if (!TIMES.contains(word(sign)) && !isWideAndLong(at)) {
         break;
       }
       Optional<Side> next = side(sign + 1);
@@ -141,6 +141,15 @@ final class ShapeReader {
       to++;
     }
     return Optional.of(piece(i, to, all));
+  }
+
+  /** "4 ft wide and 60 long": the sides are joined by a plain "and". */
+  private boolean isWideAndLong(int at) {
+    Set<String> names = Set.of("wide", "long", "deep");
+    if (!names.contains(word(at)) || !Set.of("and", ",").contains(word(at + 1))) {
+      return false;
+    }
+    return side(at + 2).map(next -> names.contains(word(next.to))).orElse(false);
   }
 
   private int skipSideWord(int at) {

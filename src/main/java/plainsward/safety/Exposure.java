@@ -105,9 +105,7 @@ public final class Exposure {
       reply.caution(Cautions.of("poison-help"));
       reply.say(ABROAD);
     }
-    return reply
-        .suggest("When that is done: what was sprayed, and what does its label say?")
-        .build();
+    return reply.build();
   }
 
   /** Whether a person is exposed besides the animal; an animal's own symptoms do not tell. */

@@ -1,0 +1,118 @@
+package plainsward.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plainsward.units.Dimension;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Unit;
+import plainsward.units.Units;
+
+/** What two facts that stand beside each other mean together. */
+final class Beside {
+  private static final Set<String> PIECES =
+      Set.of("strips", "pieces", "patches", "sections", "lawns", "plots", "squares", "bits");
+  private static final Set<String> COVERS =
+      Set.of("covers", "covering", "treats", "cover", "covered");
+  private static final Ratio MOST_PIECES = Ratio.of(20);
+  private final Passage passage;
+
+  Beside(Passage passage) {
+    this.passage = passage;
+  }
+
+  /** Joins what belongs together, in place. */
+  void join(List<Fact> all) {
+    minutesAndSeconds(all);
+    bagBeside(all);
+    severalAlike(all);
+    coveredByAGallon(all);
+  }
+
+  /** "1 min 50" and "1 minute 50 seconds" are one time. */
+  private void minutesAndSeconds(List<Fact> all) {
+    for (int i = 0; i + 1 < all.size(); i++) {
+      Fact minutes = all.get(i);
+      Fact more = all.get(i + 1);
+      boolean time =
+          minutes.value().map(v -> v.unit().equals(Unit.of("min"))).orElse(false)
+              && Set.of("min", "mins", "minute", "minutes", "and")
+                  .contains(passage.word(more.at() - 1))
+              && more.at() - minutes.at() <= 3;
+      if (!time || more.value().isEmpty()) {
+        continue;
+      }
+      Ratio part = more.amount().value();
+      boolean seconds =
+          more.amount().unit().equals(Units.SECOND)
+              || more.name().equals("number") && part.compareTo(Ratio.of(60)) < 0;
+      if (seconds) {
+        Ratio sum = minutes.amount().value().times(Ratio.of(60)).plus(part);
+        all.set(i, minutes.with(new Quantity(sum, Units.SECOND), Optional.empty()));
+        all.remove(i + 1);
+      }
+    }
+  }
+
+  /** "Bag is 24-0-10, 40 lb": a weight right beside the three numbers is the bag's. */
+  private static void bagBeside(List<Fact> all) {
+    boolean bag = all.stream().anyMatch(f -> f.name().equals("bag"));
+    for (int i = 1; i < all.size() && !bag; i++) {
+      boolean weight =
+          all.get(i - 1).name().equals("analysis")
+              && all.get(i).name().equals("product_amount")
+              && all.get(i).amount().dimension().equals(Dimension.MASS)
+              && all.get(i).at() - all.get(i - 1).at() <= 6;
+      if (weight) {
+        all.set(i, all.get(i).as("bag"));
+        bag = true;
+      }
+    }
+  }
+
+  /** "3 strips 4 ft wide and 60 long": the piece counts as often as was said. */
+  private void severalAlike(List<Fact> all) {
+    for (int i = 0; i + 1 < all.size(); i++) {
+      Fact count = all.get(i);
+      Fact piece = all.get(i + 1);
+      boolean counted =
+          count.name().equals("number")
+              && piece.name().equals("shape")
+              && PIECES.contains(passage.word(count.at() + 1))
+              && piece.at() - count.at() <= 4
+              && count.amount().value().isWhole()
+              && count.amount().value().compareTo(MOST_PIECES) <= 0;
+      if (counted) {
+        all.remove(i);
+        for (Ratio n = Ratio.ONE; n.compareTo(count.amount().value()) < 0; n = n.plus(Ratio.ONE)) {
+          all.add(i, piece);
+        }
+      }
+    }
+  }
+
+  /** "3 tbsp a gallon, covers 400 sq ft": the ground that a gallon of the mix is for. */
+  private void coveredByAGallon(List<Fact> all) {
+    for (int i = 1; i < all.size(); i++) {
+      Fact ground = all.get(i);
+      Fact strength = all.get(i - 1);
+      boolean covered =
+          strength.name().equals("strength")
+              && ground.name().matches("area|test_area")
+              && ground.value().isPresent()
+              && passage.before(ground.at(), 3, COVERS);
+      Optional<Unit> mix = strength.value().flatMap(v -> v.unit().below());
+      if (covered && mix.isPresent()) {
+        Quantity one = Quantity.of(1, mix.get());
+        all.set(i, ground.as("spray_rate").with(per(one, ground.amount()), Optional.empty()));
+      }
+    }
+  }
+
+  private static Quantity per(Quantity mix, Quantity ground) {
+    boolean metric = ground.unit().equals(Units.SQUARE_METRE);
+    Unit each = metric ? Units.HUNDRED_SQUARE_METRES : Units.THOUSAND_SQUARE_FEET;
+    return new Quantity(mix.value().dividedBy(ground.in(each).value()), mix.unit().per(each));
+  }
+}
