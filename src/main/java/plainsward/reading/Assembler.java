@@ -39,6 +39,7 @@ final class Assembler {
           "circle",
           "circle",
           "circle");
+  private static final int MOST_BETWEEN = 4;
   private final Passage passage;
   private final Unit usual;
 
@@ -64,6 +65,7 @@ final class Assembler {
     longAndWide(all);
     new AreaLists(passage).join(all);
     all.removeIf(this::isDenied);
+    alsoLeftOut(all);
     onlyPieceIsLawn(all);
     replacedByBut(all);
     oldRates(all);
@@ -76,6 +78,25 @@ final class Assembler {
     return fact.name().equals("area")
         && passage.before(fact.at(), 3, Set.of("dont", "not", "havent", "isnt", "never"))
         && passage.before(fact.at(), 3, Set.of("have", "own", "got", "an", "do", "dont"));
+  }
+
+  /**
+   * "less a 40x60 barn and a 30x30 garden": what goes on after what is left out is left out too.
+   */
+  private void alsoLeftOut(List<Fact> all) {
+    for (int i = 1; i < all.size(); i++) {
+      Fact before = all.get(i - 1);
+      Fact here = all.get(i);
+      boolean goesOn =
+          before.name().startsWith("minus")
+              && here.name().equals("shape")
+              && passage.in(here.at() - 1, Set.of("a", "an", "the"))
+              && passage.in(here.at() - 2, Set.of("and", ",", "plus"))
+              && here.at() - passage.end(before) <= MOST_BETWEEN;
+      if (goesOn) {
+        all.set(i, here.as("minus_shape"));
+      }
+    }
   }
 
   /** "round bed 28 ft across" alone is no piece to leave out, unless earlier words gave a lawn. */

@@ -49,9 +49,13 @@ final class CountedFacts {
 
   /** "two 4 gallon tanks" and "3 tanks of 4 gal" are so much spray in all. */
   private void tanks(List<Fact> all) {
-    Optional<Fact> tank = all.stream().filter(f -> f.name().equals("tank")).findFirst();
+    Optional<Fact> tank =
+        all.stream()
+            .filter(f -> f.name().equals("tank") || f.name().equals("volume"))
+            .filter(this::isPlural)
+            .findFirst();
     boolean told = all.stream().anyMatch(f -> f.name().equals("spray_volume"));
-    if (tank.isEmpty() || told || !isPlural(tank.get())) {
+    if (tank.isEmpty() || told) {
       return;
     }
     int place = tank.get().at() - 1;
@@ -64,6 +68,7 @@ final class CountedFacts {
       Quantity spray = tank.get().amount().times(Ratio.of(count.get()));
       String said = passage.said(at, passage.end(tank.get()));
       all.removeIf(f -> f.name().equals("number") && f.at() == at);
+      all.replaceAll(f -> f.equals(tank.get()) ? f.as("tank") : f);
       all.add(Fact.of("spray_volume", spray, said, at));
     }
   }

@@ -30,6 +30,18 @@ final class RateFacts {
           "gives",
           "sheet");
   private static final Set<String> ACTIVE = Set.of("active", "ai", "ae", "acid", "actives");
+  private static final Set<String> THROWN =
+      Set.of(
+          "used",
+          "threw",
+          "dropped",
+          "spread",
+          "put",
+          "caught",
+          "gave",
+          "weighed",
+          "measured",
+          "setting");
   private static final Set<String> HAND =
       Set.of(
           "put", "mixed", "poured", "used", "buddy", "boss", "added", "guy", "right", "did", "my",
@@ -112,6 +124,10 @@ final class RateFacts {
     String role = isYearly(rate.to()) ? "year_amount" : areaRole(rate, area);
     Fact made = fact(role, rate, over(top, area));
     facts.add(made);
+    boolean bag = top.is(Dimension.MASS) && passage.in(top.to(), Set.of("bag", "bags", "sack"));
+    if (rate.covers() && bag) {
+      facts.add(Fact.of("bag", top.low(), passage.said(top.from(), top.to()), top.from()));
+    }
     if (rate.covers() && role.equals("spray_rate") && isTank(rate)) {
       facts.add(Fact.of("tank", top.low(), passage.said(top.from(), top.to()), top.from()));
     }
@@ -178,28 +194,31 @@ final class RateFacts {
     return passage.before(top.from(), 5, Set.of("output", "puts", "gpa", "calibrated"));
   }
 
+  /** Nitrogen, an active ingredient, what a spreader threw, or the label's rate by weight. */
+  private String massRole(Mention.Rate rate, Measured top) {
+    if (isOf(rate, top, ACTIVE)) {
+      return "active_rate";
+    }
+    if (isOf(rate, top, NITROGEN) || passage.word(top.to()).equals("actual")) {
+      return "nitrogen_target";
+    }
+    boolean tested = !rate.firm() && passage.before(rate.from(), 4, THROWN);
+    return tested ? "spread_rate" : "label_rate";
+  }
+
+  /** Whether the amount, or the rate as a whole, is said to be of one of these. */
+  private boolean isOf(Mention.Rate rate, Measured top, Set<String> stuff) {
+    return passage.in(afterOf(top.to()), stuff) || passage.in(afterOf(rate.to()), stuff);
+  }
+
+  private int afterOf(int place) {
+    return passage.word(place).equals("of") ? place + 1 : place;
+  }
+
   private String areaRole(Mention.Rate rate, Measured area) {
     Measured top = rate.top();
     if (top.is(Dimension.MASS)) {
-      boolean nitrogen =
-          NITROGEN.contains(passage.word(top.to()))
-              || passage.word(top.to()).equals("of")
-                  && NITROGEN.contains(passage.word(top.to() + 1))
-              || NITROGEN.contains(passage.word(rate.to()))
-              || passage.word(rate.to()).equals("of")
-                  && NITROGEN.contains(passage.word(rate.to() + 1))
-              || passage.word(top.to()).equals("actual");
-      boolean tested =
-          !rate.firm()
-              && passage.before(
-                  rate.from(), 4, Set.of("used", "threw", "dropped", "spread", "put", "caught"));
-      boolean active =
-          passage.in(top.to(), ACTIVE)
-              || passage.in(top.to(), Set.of("of")) && passage.in(top.to() + 1, ACTIVE)
-              || passage.in(rate.to(), ACTIVE);
-      return active
-          ? "active_rate"
-          : nitrogen ? "nitrogen_target" : tested ? "spread_rate" : "label_rate";
+      return massRole(rate, top);
     }
     if (top.doubt().equals("unit")) {
       return isSprayCue(top) ? "spray_rate" : "label_rate";

@@ -302,7 +302,8 @@ final class Chooser {
             || memory.has("area")
             || memory.has("test_area");
     boolean flow =
-        any("nozzle_flow") && any("walk_speed", "swath", "spacing", "time", "spray_rate");
+        any("nozzle_flow")
+            && any("walk_speed", "swath", "spacing", "time", "spray_rate", "walk_time");
     boolean conversion = wanted && turn.all().stream().anyMatch(f -> f.name().equals("spray_rate"));
     boolean dose = any("label_rate", "strength") && any("area", "shape", "spray_rate");
     return !conversion

@@ -24,6 +24,9 @@ final class Understanding {
       Set.of("year", "season", "label", "max", "maximum", "limit", "most", "already", "allowed");
   private static final Set<String> SHORT_OF_RATE = Set.of("label_rate", "strength");
 
+  private static final Set<String> NO_OTHER =
+      Set.of("tank", "volume", "spray_volume", "area", "shape", "price", "label_rate", "in_hand");
+
   private final Facts turn;
   private final Memory memory;
   private final Pending pending;
@@ -87,7 +90,8 @@ final class Understanding {
           fact.leavesOpen("left-out") && memory.has("area") ? fact.as("minus_shape") : fact;
       case "number" -> number(fact, areaSaid);
       case "volume" -> volume(fact);
-      case "product_amount" -> amount(fact);
+      case "product_amount" -> isMixAtStrength(fact) ? fact.as("spray_volume") : amount(fact);
+      case "container" -> isMixAtStrength(fact) && isIn(fact) ? fact.as("tank") : fact;
       case "bare_tank", "only_takes" -> fact.as("tank");
       case "day" -> day(fact);
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
@@ -110,6 +114,25 @@ final class Understanding {
     boolean limit =
         turn.says("label-most") || turn.hasWord(YEARLY) || pending.needs("season_limit");
     return limit ? fact.as("season_limit") : fact;
+  }
+
+  /** "half a litre at 1 in 40": so much of the mix, where no other volume and no ground is told. */
+  private boolean isMixAtStrength(Fact fact) {
+    Unit unit = fact.amount().unit();
+    return turn.has("strength")
+        && unit.dimension().equals(Dimension.VOLUME)
+        && unit.factor().compareTo(Ratio.of(2, 5)) > 0
+        && NO_OTHER.stream().noneMatch(turn::has)
+        && turn.of(fact.name()).size() == 1;
+  }
+
+  private boolean isIn(Fact fact) {
+    for (int i = fact.at() - 1; i >= 0 && i >= fact.at() - 2; i--) {
+      if (turn.tokens().get(i).is("in")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** "is 65 gal per acre the same as 1.5 per thousand": the bare one is gallons as well. */

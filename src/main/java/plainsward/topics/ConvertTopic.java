@@ -34,6 +34,9 @@ public final class ConvertTopic implements Topic {
     if (wanted.isEmpty() && amounts.size() == 2 && alike(amounts)) {
       return compared(sheet, amounts.get(0).amount(), amounts.get(1).amount());
     }
+    if (wanted.isEmpty() && amounts.size() == 2 && request.asks().size() > 0) {
+      return new NoteTopic("words").reply(request);
+    }
     if (wanted.size() > 1 && wanted.stream().distinct().count() == 1 && amounts.isEmpty()) {
       return new NoteTopic("words").reply(request);
     }
