@@ -33,7 +33,7 @@ final class FieldFault extends RuntimeException {
   }
 
   private static String place(String path) {
-    return path.isEmpty() ? "" : path + ": ";
+    return path.isEmpty() ? "" : clean(path) + ": ";
   }
 
   /** Whether the fault is only that the file is newer than this program. */
@@ -59,10 +59,15 @@ final class FieldFault extends RuntimeException {
   }
 
   private static String shortened(String text) {
-    StringBuilder shown = new StringBuilder();
-    text.codePoints()
-        .limit(MOST_SHOWN)
-        .forEach(c -> shown.appendCodePoint(Names.isHidden(c) ? '?' : c));
-    return shown + (text.codePointCount(0, text.length()) > MOST_SHOWN ? "…" : "");
+    int[] first = text.codePoints().limit(MOST_SHOWN).toArray();
+    return clean(new String(first, 0, first.length))
+        + (text.codePointCount(0, text.length()) > MOST_SHOWN ? "…" : "");
+  }
+
+  /** Without what could steer a terminal: a field's name may hold anything. */
+  private static String clean(String text) {
+    StringBuilder clean = new StringBuilder();
+    text.codePoints().forEach(c -> clean.appendCodePoint(Names.isHidden(c) ? '?' : c));
+    return clean.toString();
   }
 }

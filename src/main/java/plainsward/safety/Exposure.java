@@ -91,7 +91,6 @@ public final class Exposure {
         signs.contains("animal") && !personBeside(signs) && !(person && isPersonNamed);
     if (onlyAnimal) {
       rows.removeIf(r -> !r.text("sign").equals("animal") && !r.text("sign").equals("spill"));
-      rows.sort((a, b) -> a.text("sign").compareTo(b.text("sign")));
     }
     reply.headline(rows.get(0).text("headline"));
     for (int i = 0; i < rows.size(); i++) {

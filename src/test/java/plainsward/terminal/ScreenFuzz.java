@@ -37,11 +37,18 @@ public final class ScreenFuzz {
         throw new AssertionError(LineBreaker.columns(one) + " columns: " + one);
       }
     }
-    String before = line.replace(" ", "");
-    String after = String.join("", lines).replace(" ", "");
+    String before = bare(line);
+    String after = bare(String.join("", lines));
     if (!before.equals(after)) {
       throw new AssertionError("lost: " + before + " became " + after);
     }
+  }
+
+  /** The text without spaces of any width. */
+  private static String bare(String text) {
+    StringBuilder bare = new StringBuilder();
+    text.codePoints().filter(c -> !Character.isWhitespace(c)).forEach(bare::appendCodePoint);
+    return bare.toString();
   }
 
   private static Reply reply(String text) {
