@@ -95,7 +95,7 @@ final class Tokenizer {
     while (isDigit(at(end))) {
       end++;
     }
-    if (isDotted(end)) {
+    if (end > at && isDotted(end)) {
       add(Token.Kind.NUMBER, end);
       return;
     }
