@@ -11,6 +11,10 @@ final class OddsReader {
       Set.of(
           "back", "front", "other", "top", "bottom", "far", "sunny", "shady", "one", "upper",
           "lower");
+  private static final Set<String> EATS =
+      Set.of("eat", "eats", "eating", "take", "takes", "taking", "covers", "cover");
+  private static final Set<String> HOUSE =
+      Set.of("house", "drive", "driveway", "patio", "beds", "pool", "buildings", "garage", "deck");
   private static final Set<String> ONLY = Set.of("only", "just");
   private static final Set<String> NEEDS = Set.of("needs", "gets", "wants");
   private static final Set<String> CLOCK = Set.of("am", "pm", "oclock");
@@ -219,6 +223,19 @@ final class OddsReader {
             unit));
   }
 
+  /** "house and drive eat up about half": the rest is lawn. */
+  private boolean isTakenUp(int i) {
+    boolean taken = false;
+    for (int k = i - 1; k >= 0 && k >= i - 3; k--) {
+      taken |= EATS.contains(word(k));
+    }
+    boolean house = false;
+    for (int k = i - 1; taken && k >= 0 && k >= i - 8; k--) {
+      house |= HOUSE.contains(word(k));
+    }
+    return house;
+  }
+
   private Optional<Mention> tankPart(int i) {
     return numerals
         .at(i)
@@ -235,6 +252,10 @@ final class OddsReader {
                       && (ONLY.contains(word(i - 2))
                           || ONLY.contains(word(i - 3))
                           || NEEDS.contains(word(at)));
+              if (isTakenUp(i)) {
+                Ratio rest = Ratio.ONE.minus(n.low());
+                return Optional.of(new Mention.TankPart(i, n.to(), rest, "lawn_part"));
+              }
               if (side) {
                 return Optional.of(new Mention.TankPart(i, n.to(), n.low(), "lawn_part"));
               }

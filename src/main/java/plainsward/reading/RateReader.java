@@ -12,6 +12,7 @@ import plainsward.units.Units;
 /** Reads rates: "1.5 oz per 1,000", "3 pt/A", "30 ml in 5 litres over 50 m2", "a gal does 400". */
 final class RateReader {
   private static final Ratio SIDE = Ratio.of(150);
+  private static final Ratio BARE_GROUND = Ratio.of(300);
   private static final Set<String> FIRM = Set.of("/", "per", "each", "every", "a", "an");
   private static final Set<String> LOOSE = Set.of("in", "into", "on", "over", "for", "to", "with");
   private static final Set<String> COVERS =
@@ -186,6 +187,26 @@ final class RateReader {
         || squareFeet(k).isPresent();
   }
 
+  /** "6 oz did 4,000": so large a number after such a verb is square feet. */
+  private Optional<Measured> bareGround(int k) {
+    if (system == UnitSystem.METRIC || measured.at(k).isPresent()) {
+      return Optional.empty();
+    }
+    return numerals
+        .at(k)
+        .filter(n -> n.low().compareTo(BARE_GROUND) >= 0 && n.high().isEmpty() && !n.part())
+        .map(
+            n ->
+                new Measured(
+                    n.from(),
+                    n.to(),
+                    new Quantity(n.low(), Units.SQUARE_FOOT),
+                    Optional.empty(),
+                    "square",
+                    Optional.empty(),
+                    false));
+  }
+
   private Optional<Measured> squareFeet(int k) {
     return measured
         .at(k)
@@ -233,7 +254,8 @@ final class RateReader {
     Optional<Measured> said =
         hundred(k)
             .filter(m -> m.is(Dimension.AREA) && m.low().signum() > 0)
-            .or(() -> COVERS.contains(word(k - 1)) ? squareFeet(k) : Optional.empty());
+            .or(() -> COVERS.contains(word(k - 1)) ? squareFeet(k) : Optional.empty())
+            .or(() -> COVERS.contains(word(k - 1)) && !firm ? bareGround(k) : Optional.empty());
     if (said.isPresent() && (firm || !said.get().implied() || word(k - 1).startsWith("a"))) {
       return said;
     }
