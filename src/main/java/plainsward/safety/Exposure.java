@@ -26,7 +26,7 @@ public final class Exposure {
   private static final Set<String> CALMING = Set.of("long-past", "planning", "unrelated");
   private static final Set<String> SYMPTOMS = Set.of("breathed", "fumes");
   private static final String ABROAD =
-      "Outside the United States call your local emergency or poison number.";
+      "Outside the United States, call your own poison help line or a doctor.";
 
   private Exposure() {}
 
