@@ -12,6 +12,7 @@ import plainsward.units.Ratio;
 final class AreaLists {
   private static final Pattern THOUSANDS = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
   private static final int MOST_OPTIONS = 12;
+  private static final Ratio SMALLEST = Ratio.of(100);
   private static final Set<String> AND = Set.of("and", "plus", "+", "&", "another", "also");
   private static final Set<String> ADDED =
       Set.of("both", "total", "together", "altogether", "lawns", "plus", "but", "combined");
@@ -25,6 +26,7 @@ final class AreaLists {
 
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
+    spaced(all);
     steps(all);
     options(all);
     apart(all);
@@ -47,6 +49,25 @@ final class AreaLists {
       }
       if (k < i - 1) {
         all.set(i, last.as("area_option"));
+      }
+    }
+  }
+
+  /** "areas 300 400 500 sq ft": large numbers side by side before an area are areas as well. */
+  private void spaced(List<Fact> all) {
+    for (int i = all.size() - 1; i > 0; i--) {
+      Fact area = all.get(i);
+      Fact before = all.get(i - 1);
+      boolean listed =
+          area.name().equals("area")
+              && area.value().isPresent()
+              && before.name().equals("number")
+              && before.value().isPresent()
+              && before.amount().value().compareTo(SMALLEST) >= 0
+              && passage.end(before) == area.at();
+      if (listed) {
+        Quantity amount = new Quantity(before.amount().value(), area.amount().unit());
+        all.set(i - 1, before.as("area").with(amount, Optional.empty()).doubting(area.doubts()));
       }
     }
   }
