@@ -1,7 +1,5 @@
 package plainsward.handbook;
 
-import static java.util.Comparator.comparingLong;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -64,7 +62,7 @@ final class Candidates {
    */
   private List<Sought> rarest(List<Sought> sought, String field) {
     List<Sought> sorted = new ArrayList<>(sought);
-    sorted.sort(comparingLong(s -> entries(s, field)));
+    sorted.sort((a, b) -> Long.compare(entries(a, field), entries(b, field)));
     long most = FEW_ENTRIES + index.size() / SHARE;
     long entries = 0;
     int n = 0;

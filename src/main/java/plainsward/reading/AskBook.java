@@ -1,7 +1,6 @@
 package plainsward.reading;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -52,11 +51,17 @@ final class AskBook {
           new Wish(cue.topic, cue.want, clause), ask, (a, b) -> a.weight() >= b.weight() ? a : b);
     }
     List<Ask> sorted = new ArrayList<>(loudest.values());
-    sorted.sort(
-        Comparator.comparingInt((Ask a) -> -a.weight())
-            .thenComparingInt(Ask::from)
-            .thenComparing(Ask::topic));
+    sorted.sort(AskBook::byLoudness);
     return sorted;
+  }
+
+  private static int byLoudness(Ask one, Ask other) {
+    if (one.weight() != other.weight()) {
+      return Integer.compare(other.weight(), one.weight());
+    }
+    return one.from() != other.from()
+        ? Integer.compare(one.from(), other.from())
+        : one.topic().compareTo(other.topic());
   }
 
   /** What the words say besides. */

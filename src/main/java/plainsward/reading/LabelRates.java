@@ -1,7 +1,6 @@
 package plainsward.reading;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -54,7 +53,7 @@ final class LabelRates {
       }
     }
     rates.addAll(listed(rates));
-    rates.sort(Comparator.comparingInt(Fact::at));
+    rates.sort((a, b) -> Integer.compare(a.at(), b.at()));
     List<Use> uses = uses();
     for (int i = 0; i < rates.size(); i++) {
       Fact rate = rates.get(i);
@@ -86,7 +85,7 @@ final class LabelRates {
         int place = i;
         return turn.of("active").stream()
             .filter(a -> a.at() <= place)
-            .max(Comparator.comparingInt(Fact::at));
+            .max((a, b) -> Integer.compare(a.at(), b.at()));
       }
     }
     return Optional.empty();
@@ -97,7 +96,9 @@ final class LabelRates {
     List<Fact> more = new ArrayList<>();
     for (Fact number : turn.of("number")) {
       Optional<Fact> before =
-          rates.stream().filter(r -> r.at() < number.at()).max(Comparator.comparingInt(Fact::at));
+          rates.stream()
+              .filter(r -> r.at() < number.at())
+              .max((a, b) -> Integer.compare(a.at(), b.at()));
       int next = number.at() + 1;
       boolean isFor = next < tokens.size() && tokens.get(next).is("for");
       if (before.isPresent() && isFor && number.amount().signum() > 0) {
@@ -119,7 +120,7 @@ final class LabelRates {
         uses.add(named(i));
       }
     }
-    uses.sort(Comparator.comparingInt(Use::from));
+    uses.sort((a, b) -> Integer.compare(a.from(), b.from()));
     return uses;
   }
 

@@ -2,7 +2,6 @@ package plainsward.reading;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +62,7 @@ public final class LabelWords {
     words.details.addAll(
         new LabelRates(turn, words.cues, words.claimed, open.equals("active")).details());
     words.details.addAll(new LabelNames(turn, words.cues, open).details());
-    words.details.sort(Comparator.comparingInt(Detail::at));
+    words.details.sort((a, b) -> Integer.compare(a.at(), b.at()));
     return List.copyOf(words.details);
   }
 

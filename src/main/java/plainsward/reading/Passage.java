@@ -86,7 +86,10 @@ final class Passage {
   String role(String of, int from, int to, String usual) {
     return weights(of, from, to).entrySet().stream()
         .max(
-            Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+            (a, b) ->
+                a.getValue().equals(b.getValue())
+                    ? a.getKey().compareTo(b.getKey())
+                    : a.getValue().compareTo(b.getValue()))
         .map(Map.Entry::getKey)
         .orElse(usual);
   }

@@ -1,7 +1,6 @@
 package plainsward.reading;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,7 +140,8 @@ public final class PhraseBook<T> {
         atStart.findAt(tokens, i, found);
       }
     }
-    found.sort(Comparator.comparingInt((Found<T> f) -> f.from).thenComparingInt(f -> -f.to));
+    found.sort(
+        (a, b) -> a.from != b.from ? Integer.compare(a.from, b.from) : Integer.compare(b.to, a.to));
     return found;
   }
 

@@ -2,7 +2,6 @@ package plainsward.reading;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -36,7 +35,7 @@ public final class Reader {
     List<Fact> facts = new ArrayList<>(maker.make(new Scanner(tokens, system, today).mentions()));
     facts.addAll(named(passage, names));
     List<Fact> sorted = new ArrayList<>(new Assembler(passage).assembled(facts));
-    sorted.sort(Comparator.comparingInt(Fact::at));
+    sorted.sort((a, b) -> Integer.compare(a.at(), b.at()));
     AskBook book = AskBook.shipped();
     Set<String> labels = new LinkedHashSet<>(maker.labels());
     labels.addAll(saidAgain(tokens, known.labels()));
