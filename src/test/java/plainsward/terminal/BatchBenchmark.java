@@ -87,9 +87,9 @@ public class BatchBenchmark {
                 .include(BatchBenchmark.class.getSimpleName())
                 .forks(0)
                 .threads(1)
-                .warmupIterations(4)
+                .warmupIterations(9)
                 .warmupTime(TimeValue.seconds(10))
-                .measurementIterations(3)
+                .measurementIterations(5)
                 .measurementTime(TimeValue.seconds(5))
                 .build())
         .run();
