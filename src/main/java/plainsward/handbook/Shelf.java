@@ -110,7 +110,7 @@ final class Shelf {
 
   /** How many documents hold a stem in a field. */
   int documentsWith(String field, String stem) {
-    return index.postings(field, stem).size();
+    return index.count(field, stem);
   }
 
   /** Whether any note names a stem. */

@@ -28,6 +28,7 @@ import org.apache.lucene.util.BytesRef;
  * anew.
  */
 final class StemIndex {
+  private static final int LONG = 8_000;
   private static final long MOST_KEPT = 6_000_000;
 
   private final IndexSearcher searcher;
@@ -61,17 +62,74 @@ final class StemIndex {
     return found;
   }
 
+  /** How many documents hold a stem in a field. */
+  int count(String field, String stem) {
+    Postings known = kept.get(field).get(stem);
+    return known != null ? known.size() : count(new Term(field, stem));
+  }
+
+  private int count(Term term) {
+    try {
+      return searcher.getIndexReader().docFreq(term);
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
+  /** As {@link Postings#raise}; of a long list only what is wanted is read. */
+  void raise(String field, String stem, int[] wanted, float boost, float[] best) {
+    if (count(field, stem) <= LONG || kept.get(field).containsKey(stem)) {
+      postings(field, stem).raise(wanted, boost, best);
+    } else {
+      read(new Term(field, stem), wanted).raise(wanted, boost, best);
+    }
+  }
+
+  private SimScorer scorer(Term term, int count) throws IOException {
+    CollectionStatistics all = searcher.collectionStatistics(term.field());
+    // How often a stem stands in all notes together is not asked by BM25: any count from the
+    // number of documents up will do.
+    TermStatistics of = new TermStatistics(new BytesRef(term.text()), count, count);
+    return searcher.getSimilarity().scorer(1, all, of);
+  }
+
+  /** Those of some documents, which are in rising order, that hold a term that some hold. */
+  private Postings read(Term term, int[] wanted) {
+    try {
+      SimScorer scorer = scorer(term, count(term));
+      int[] documents = new int[wanted.length];
+      float[] scores = new float[wanted.length];
+      int n = 0;
+      int next = 0;
+      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+        int end = leaf.docBase + leaf.reader().maxDoc();
+        PostingsEnum postings = leaf.reader().postings(term, PostingsEnum.FREQS);
+        NumericDocValues norms = leaf.reader().getNormValues(term.field());
+        for (; next < wanted.length && wanted[next] < end; next++) {
+          int here = wanted[next] - leaf.docBase;
+          if (postings != null && postings.docID() < here) {
+            postings.advance(here);
+          }
+          if (postings != null && postings.docID() == here) {
+            long norm = norms != null && norms.advanceExact(here) ? norms.longValue() : 1;
+            documents[n] = wanted[next];
+            scores[n++] = scorer.score(postings.freq(), norm);
+          }
+        }
+      }
+      return new Postings(Arrays.copyOf(documents, n), Arrays.copyOf(scores, n));
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
   private Postings read(Term term) {
     try {
-      int count = searcher.getIndexReader().docFreq(term);
-      CollectionStatistics all = searcher.collectionStatistics(term.field());
-      if (count == 0 || all == null) {
+      int count = count(term);
+      if (count == 0) {
         return Postings.NONE;
       }
-      // How often a stem stands in all notes together is not asked by BM25: any count from the
-      // number of documents up will do.
-      TermStatistics of = new TermStatistics(new BytesRef(term.text()), count, count);
-      SimScorer scorer = searcher.getSimilarity().scorer(1, all, of);
+      SimScorer scorer = scorer(term, count);
       int[] documents = new int[count];
       float[] scores = new float[count];
       int n = 0;

@@ -21,7 +21,7 @@ final class StemScores {
     for (Sought.Way way : sought.ways()) {
       float boost = way.boost() * sought.worth();
       if (way.stems().size() == 1) {
-        index.postings(field, way.stems().get(0)).raise(documents, boost, best);
+        index.raise(field, way.stems().get(0), documents, boost, best);
       } else {
         raise(best, of(way.stems()), boost);
       }
@@ -49,7 +49,7 @@ final class StemScores {
 
   private float[] of(String stem) {
     float[] scores = new float[documents.length];
-    index.postings(field, stem).raise(documents, 1, scores);
+    index.raise(field, stem, documents, 1, scores);
     return scores;
   }
 }
