@@ -95,15 +95,15 @@ final class CoverPairs {
   private static final Set<String> MIX =
       Set.of("water", "spray", "mix", "to", "over", "tank", "fill", "load", "it", "tankful");
 
-  /** "did 600 sq ft with 2.5 gal", "1,800 sq ft out of one 2 gal fill". */
+  /** "did 600 sq ft with 2.5 gal", "1,800 sq ft out of one 2 gal fill"; one is a whole one. */
   private boolean isDoneWith(Fact ground, Fact spray) {
     boolean by = false;
     boolean outOf = false;
-    boolean whole = passage.in(passage.end(spray), FILLS);
+    boolean one = false;
     for (int i = passage.end(ground); i < spray.at(); i++) {
       by |= passage.in(i, BY);
       outOf |= passage.in(i, OUT_OF);
-      whole |= passage.in(i, WHOLE);
+      one |= passage.in(i, WHOLE);
       if (!passage.in(i, BY)
           && !passage.in(i, OUT_OF)
           && !passage.in(i, WHOLE)
@@ -114,21 +114,11 @@ final class CoverPairs {
     boolean sprayer = passage.after(passage.end(spray), 2, SPRAYERS) && !outOf;
     boolean done = passage.before(ground.at(), NEAR, DONE) && !isPlanned(ground);
     boolean does = passage.before(ground.at(), NEAR, DOES);
-    return outOf && (done || does) || by && done && !sprayer || by && does && isOne(ground, spray);
+    return outOf && (done || does) || by && done && !sprayer || by && does && one;
   }
 
   private boolean isPlanned(Fact ground) {
     return passage.before(ground.at(), NEAR, Set.of("gotta", "need", "to", "have"));
-  }
-
-  /** "I cover 1,800 sq ft on one full tank of 2 gal": a whole one is meant, and no other. */
-  private boolean isOne(Fact ground, Fact spray) {
-    for (int i = passage.end(ground); i < spray.at(); i++) {
-      if (passage.in(i, WHOLE)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private void paired(List<Fact> all, Fact spray, Fact ground) {

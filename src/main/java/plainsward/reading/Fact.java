@@ -3,6 +3,7 @@ package plainsward.reading;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.units.Quantity;
 
 /**
@@ -30,6 +31,15 @@ public record Fact(
     int at,
     List<String> doubts,
     String owner) {
+  private static final Set<String> OF_LABEL =
+      Set.of(
+          "label_rate",
+          "strength",
+          "interval",
+          "season_limit",
+          "adjuvant_rate",
+          "label_limit",
+          "year_amount");
 
   /** A quantity. */
   public static Fact of(String name, Quantity value, String said, int at) {
@@ -104,6 +114,11 @@ public record Fact(
   /** The same with the words that say it, and their place. */
   Fact saidAs(String words, int place) {
     return new Fact(name, value, high, word, date, sides, words, place, doubts, owner);
+  }
+
+  /** Whether it is what a label says, so that a nickname beside it is the label's. */
+  public boolean isOfLabel() {
+    return OF_LABEL.contains(name);
   }
 
   /** The quantity, which must be there. */

@@ -41,15 +41,6 @@ final class FactMaker {
           "since");
 
   private static final Set<String> JOINS = Set.of(",", "and", "+", "&", "plus", "or");
-  private static final Set<String> LABEL_FACTS =
-      Set.of(
-          "label_rate",
-          "strength",
-          "interval",
-          "season_limit",
-          "adjuvant_rate",
-          "label_limit",
-          "year_amount");
 
   private final Passage passage;
   private final Owners owners;
@@ -338,7 +329,7 @@ final class FactMaker {
       boolean ground = fact.name().equals("area") || fact.name().equals("shape");
       if (ground) {
         all.add(owners.lawn(mention.from()).map(fact::of).orElse(fact));
-      } else if (LABEL_FACTS.contains(fact.name())) {
+      } else if (fact.isOfLabel()) {
         all.add(label(mention.from()).map(fact::of).orElse(fact));
       } else {
         all.add(fact);

@@ -26,15 +26,6 @@ final class Listener {
           "in_hand");
 
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
-  private static final Set<String> LABEL =
-      Set.of(
-          "label_rate",
-          "strength",
-          "interval",
-          "season_limit",
-          "adjuvant_rate",
-          "label_limit",
-          "year_amount");
 
   private final Memory memory;
   private final int turn;
@@ -102,7 +93,7 @@ final class Listener {
   }
 
   private boolean isAnothersLabel(Fact fact) {
-    return LABEL.contains(fact.name())
+    return fact.isOfLabel()
         && !fact.owner().isEmpty()
         && !fact.owner().equals(memory.chosenLabel());
   }
@@ -110,7 +101,7 @@ final class Listener {
   private void labels(Facts facts, List<Fact> all) {
     String last = "";
     for (Fact fact : all) {
-      if (LABEL.contains(fact.name()) && !fact.owner().isEmpty()) {
+      if (fact.isOfLabel() && !fact.owner().isEmpty()) {
         memory.label(fact.owner(), fact, turn);
         last = fact.owner();
         learn(last, fact);
