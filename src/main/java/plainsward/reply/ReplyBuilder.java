@@ -116,6 +116,12 @@ public final class ReplyBuilder {
     return this;
   }
 
+  /** Puts a caution in the place of the one of its id. */
+  public ReplyBuilder cautionInstead(Caution caution) {
+    cautions.put(caution.id(), caution);
+    return this;
+  }
+
   /** Adds a note that it rests on. */
   public ReplyBuilder note(NoteLink link) {
     notes.putIfAbsent(link.id(), link);

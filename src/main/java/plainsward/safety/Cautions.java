@@ -2,23 +2,30 @@ package plainsward.safety;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import plainsward.reply.Caution;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
 
 /** The cautions by id, from the table {@code cautions}. */
 public final class Cautions {
-  private static final Map<String, Caution> ALL = load();
+  /** The field with the text for a product that works before the weeds are up. */
+  private static final String PREVENTER = "pre";
+
+  private static final Map<String, Caution> ALL = new LinkedHashMap<>();
+  private static final Map<String, Caution> OF_PREVENTERS = new LinkedHashMap<>();
+
+  static {
+    for (Row row : Rows.of("cautions")) {
+      String id = row.text("id");
+      ALL.put(id, new Caution(id, row.text("text")));
+      if (row.values().containsKey(PREVENTER)) {
+        OF_PREVENTERS.put(id, new Caution(id, row.text(PREVENTER)));
+      }
+    }
+  }
 
   private Cautions() {}
-
-  private static Map<String, Caution> load() {
-    Map<String, Caution> all = new LinkedHashMap<>();
-    for (Row row : Rows.of("cautions")) {
-      all.put(row.text("id"), new Caution(row.text("id"), row.text("text")));
-    }
-    return all;
-  }
 
   /**
    * The caution of this id.
@@ -31,6 +38,11 @@ public final class Cautions {
       throw new IllegalArgumentException("no caution of this id: " + id);
     }
     return caution;
+  }
+
+  /** What the caution of this id is for a preventer, where that is something else. */
+  public static Optional<Caution> ofPreventer(String id) {
+    return Optional.ofNullable(OF_PREVENTERS.get(id));
   }
 
   /** Whether the table has a caution of this id. */

@@ -22,6 +22,7 @@ import plainsward.topics.IdentifyTopic;
 import plainsward.topics.Known;
 import plainsward.topics.Limits;
 import plainsward.topics.NoteTopic;
+import plainsward.topics.ProductKind;
 import plainsward.topics.Request;
 import plainsward.topics.UnclearGround;
 import plainsward.units.Quantity;
@@ -86,6 +87,9 @@ public final class Conversation {
     turn++;
     Facts facts = reader.read(said, memory.vocabulary());
     Reply reply = CautionGuard.guarded(sensible(facts), facts.tokens());
+    if (ProductKind.concerns(reply)) {
+      reply = ProductKind.cautioned(reply, request(facts, facts.asks()));
+    }
     keeper.keep(memory, turn);
     reply = withTroubles(reply);
     lastReply = Optional.of(reply);
@@ -206,6 +210,7 @@ public final class Conversation {
     List<Fact> tied = new Understanding(facts, memory, pending, setting.units()).facts();
     AirNumbers air = new AirNumbers(facts, setting.units(), lastTopics().contains("weather"));
     tied.replaceAll(fact -> fact.name().equals("number") ? air.of(fact) : fact);
+    PlainLabel.hear(facts, tied, memory, setting);
     remember();
     Clerk clerk = new Clerk(memory, keeper, setting, turn);
     Optional<Reply> kept = clerk.hear(facts, tied);

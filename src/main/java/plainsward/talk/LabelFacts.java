@@ -55,6 +55,9 @@ final class LabelFacts {
     if (label.form().equals(Optional.of(Label.Form.READY_TO_USE))) {
       made.facts.add(Fact.of("ready_to_use", "rtu", "ready to use", 0).of(made.owner));
     }
+    for (Label.Active active : label.actives()) {
+      made.facts.add(Fact.of("label_active", active.name(), active.name(), 0).of(made.owner));
+    }
     Label.Weather weather = label.weather();
     made.limit("rain-free", weather.rainFree());
     made.limit("wind", weather.windMost());
@@ -63,6 +66,8 @@ final class LabelFacts {
     label.reentry().ifPresent(made::reentry);
     made.amount("mow_wait", label.care().mowAfter());
     made.amount("water_wait", label.care().waterAfter());
+    made.amount("water_in", label.care().waterIn());
+    made.amount("water_in_within", label.care().waterInWithin());
     label.seeding().seedAfter().ifPresent(wait -> made.wait("seed_wait", wait));
     made.amount("year_amount", label.season().amount());
     label.grasses().allows().forEach(grass -> made.grass("grass_allowed", grass));

@@ -37,12 +37,12 @@ final class GivenWords {
   }
 
   private static String phrase(Understood understood) {
-    boolean sides = understood.name().equals("shape");
+    boolean asSaid = understood.name().equals("shape") || understood.name().equals("label_limit");
     String value =
-        sides
+        asSaid
             ? understood.said()
             : understood.word().map(GivenWords::spoken).orElse(understood.said());
-    if (understood.value().isPresent()) {
+    if (understood.value().isPresent() && !asSaid) {
       value =
           understood
               .high()

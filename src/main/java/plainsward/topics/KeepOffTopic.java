@@ -15,6 +15,9 @@ import plainsward.units.Units;
  */
 public final class KeepOffTopic extends NoteTopic {
 
+  private static final String RAIN = "rain.*|shower.*|storm.*";
+  private static final String WATER = "water(ing|ed)?|irrigat.*|sprinklers?";
+
   /** The topic. */
   public KeepOffTopic() {
     super("keep-off");
@@ -22,18 +25,26 @@ public final class KeepOffTopic extends NoteTopic {
 
   @Override
   public Reply reply(Request request, String words) {
-    return ofLabel(request).orElseGet(() -> super.reply(request, words));
+    return ofLabel(request).orElseGet(() -> super.reply(request, words + wetted(request)));
+  }
+
+  /** Rain and water mean something else for a preventer that was spoken of before. */
+  private static String wetted(Request request) {
+    boolean wet = says(request, RAIN) || says(request, WATER);
+    return wet && ProductKind.of(request) == ProductKind.PRE ? " watering in a preventer" : "";
   }
 
   private static Optional<Reply> ofLabel(Request request) {
     if (says(request, "mow(ing|ed)?|cut(ting)?")) {
       return waited(request, "mow_wait", "mowing", "mowing");
     }
-    if (says(request, "water(ing|ed)?|irrigat.*|sprinklers?")) {
-      return waited(request, "water_wait", "watering", "rain");
+    if (says(request, WATER)) {
+      return wateredIn(request).or(() -> waited(request, "water_wait", "watering", "rain"));
     }
-    if (says(request, "rain.*|shower.*|storm.*")) {
-      return LabelLimit.named(request, "rain-free").map(hours -> rain(request, hours));
+    if (says(request, RAIN)) {
+      return ProductKind.of(request) == ProductKind.PRE
+          ? wateredIn(request)
+          : LabelLimit.named(request, "rain-free").map(hours -> rain(request, hours));
     }
     return reentry(request);
   }
@@ -55,14 +66,39 @@ public final class KeepOffTopic extends NoteTopic {
                       + " for "
                       + wait.fact().said()
                       + " after spraying"
-                      + from(request, sheet, wait.amount())
+                      + from(request, sheet, wait.amount(), "until")
                       + ".");
             });
   }
 
+  /** What is watered in by its label must not be kept dry. */
+  private static Optional<Reply> wateredIn(Request request) {
+    Optional<Known> depth = request.get("water_in");
+    Optional<Known> within = request.get("water_in_within");
+    if (depth.isEmpty() && within.isEmpty()) {
+      return Optional.empty();
+    }
+    Sheet sheet = new Sheet(request, "keep-off").caution("leach", "read-label");
+    String much = depth.isPresent() ? " with " + Shown.of(depth.get().amount()) : "";
+    String soon =
+        within.isPresent()
+            ? " within "
+                + Shown.of(within.get().amount())
+                + from(request, sheet, within.get().amount(), "by")
+            : "";
+    return Optional.of(sheet.answer("Your label wants it watered in" + much + soon + "."));
+  }
+
   private static Reply rain(Request request, Quantity hours) {
     Sheet sheet = new Sheet(request, "keep-off").caution("rain", "read-label");
-    return sheet.answer("Your label wants " + Shown.of(hours) + " without rain after spraying.");
+    Optional<Quantity> gap =
+        request.turn().has("rain_gap") ? request.amount("rain_gap") : Optional.empty();
+    boolean soon = gap.isPresent() && gap.get().compareTo(hours) < 0;
+    return sheet.answer(
+        "Your label wants "
+            + Shown.of(hours)
+            + " without rain after spraying"
+            + (soon ? ": rain in " + Shown.of(gap.get()) + " is too soon." : "."));
   }
 
   private static Optional<Reply> reentry(Request request) {
@@ -73,7 +109,7 @@ public final class KeepOffTopic extends NoteTopic {
     }
     Sheet sheet = new Sheet(request, "keep-off");
     List<String> waits = new ArrayList<>();
-    time.ifPresent(t -> waits.add(Shown.of(t) + from(request, sheet, t)));
+    time.ifPresent(t -> waits.add(Shown.of(t) + from(request, sheet, t, "until")));
     if (dry) {
       waits.add("the spray has dried on every leaf");
     }
@@ -86,13 +122,13 @@ public final class KeepOffTopic extends NoteTopic {
   }
 
   /** The day on which a wait of a day or more is over, where the spraying is known. */
-  private static String from(Request request, Sheet sheet, Quantity wait) {
+  private static String from(Request request, Sheet sheet, Quantity wait, String to) {
     Optional<LocalDate> sprayed = RepeatTopic.last(request);
     if (sprayed.isEmpty() || wait.compareTo(Quantity.of(1, Units.DAY)) < 0) {
       return "";
     }
     LocalDate over = sprayed.get().plusDays(wait.in(Units.DAY).value().ceiling().longValueExact());
     sheet.date("earliest", over);
-    return ", so until " + Dates.shown(over);
+    return ", so " + to + " " + Dates.shown(over);
   }
 }

@@ -31,7 +31,7 @@ public record Known(Fact fact, String from) {
 
   /** It as the reply tells it. */
   public Understood understood() {
-    return new Understood(name(), fact.value(), fact.high(), word(), fact.said(), from);
+    return new Understood(name(), fact.value(), fact.high(), word(), fact.said() + about(), from);
   }
 
   private String name() {
@@ -39,11 +39,29 @@ public record Known(Fact fact, String from) {
       case "test_area", "minus", "area_option" -> "area";
       case "minus_shape", "test_shape" -> "shape";
       case "volume" -> "tank";
+      case "label_active" -> "active";
       case "year_amount" -> "season_limit";
-      case "seed_wait", "mow_wait", "water_wait" -> "label_limit";
+      case "seed_wait", "mow_wait", "water_wait", "water_in", "water_in_within" -> "label_limit";
       case "grass_allowed", "grass_harmed" -> "grass";
       case "planned", "day" -> "last_applied";
       default -> fact.name();
+    };
+  }
+
+  /** What a limit of the label is about, behind its amount. */
+  private String about() {
+    String what = fact.name().equals("label_limit") ? fact.word().orElse("") : fact.name();
+    return switch (what) {
+      case "rain-free" -> " without rain";
+      case "re-entry" -> " off the lawn";
+      case "wind" -> fact.name().equals("label_limit") ? " of wind" : "";
+      case "heat", "cold" -> " of air";
+      case "mow_wait" -> " without mowing";
+      case "water_wait" -> " without watering";
+      case "water_in" -> " of water";
+      case "water_in_within" -> " to water it in";
+      case "seed_wait" -> " before seeding";
+      default -> "";
     };
   }
 

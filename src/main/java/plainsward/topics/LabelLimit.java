@@ -23,7 +23,12 @@ final class LabelLimit {
 
   /** The limit that a kept label gives about something. */
   static Optional<Quantity> named(Request request, String about) {
-    return request.find("label_limit", k -> isAbout(k, about)).map(Known::amount);
+    return told(request, about).map(Known::amount);
+  }
+
+  /** The limit that a kept label gives about something, with where it is from. */
+  static Optional<Known> told(Request request, String about) {
+    return request.find("label_limit", k -> isAbout(k, about));
   }
 
   private static boolean isAbout(Known known, String about) {

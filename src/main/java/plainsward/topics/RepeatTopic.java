@@ -79,7 +79,7 @@ public final class RepeatTopic implements Topic {
     sheet.date("earliest", earliest);
     sheet.work(Dates.shown(last) + " + " + interval.fact().said() + " = " + Dates.shown(earliest));
     leftIfKnown(request, sheet);
-    sheet.sketch(DaySketch.after(last, earliest, "you may spray again", request.today()));
+    sheet.sketch(DaySketch.after(request, last, earliest, "again"));
     request
         .find("last_applied", k -> k.fact().word().isPresent())
         .flatMap(k -> k.fact().word())

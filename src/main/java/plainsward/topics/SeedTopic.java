@@ -16,7 +16,9 @@ public final class SeedTopic implements Topic {
   @Override
   public Reply reply(Request request) {
     Optional<LocalDate> sprayed = RepeatTopic.last(request);
-    boolean ofLabel = !request.turn().has("interval") && request.has("seed_wait");
+    boolean ofLabel =
+        request.turn().has("seed_wait")
+            || !request.turn().has("interval") && request.has("seed_wait");
     Optional<Known> wait = request.get(ofLabel ? "seed_wait" : "interval");
     boolean seeding =
         ofLabel
@@ -33,7 +35,7 @@ public final class SeedTopic implements Topic {
           "Your label wants " + wait.get().fact().said() + " between spraying and seeding.");
     }
     LocalDate earliest = RepeatTopic.after(sprayed.get(), wait.get());
-    sheet.sketch(DaySketch.after(sprayed.get(), earliest, "you may seed", request.today()));
+    sheet.sketch(DaySketch.after(request, sprayed.get(), earliest, "seed"));
     sheet.date("earliest", earliest);
     sheet.work(
         Dates.shown(sprayed.get())

@@ -18,6 +18,10 @@ public final class WeatherTopic implements Topic {
   private static final Quantity COLD = Quantity.of(50, Units.FAHRENHEIT);
   private static final Quantity FREEZING = Quantity.of(36, Units.FAHRENHEIT);
 
+  private static final String WATERS_IN =
+      "a preventer is to be watered in, and a gentle rain does that. Wait only if so much is "
+          + "coming that it runs off. (Common practice, no source.)";
+
   @Override
   public String code() {
     return "weather";
@@ -181,6 +185,10 @@ public final class WeatherTopic implements Topic {
       return;
     }
     sheet.caution("rain");
+    if (ProductKind.of(request) == ProductKind.PRE) {
+      verdict.go("Rain in " + Shown.of(gap.get()) + ": " + WATERS_IN);
+      return;
+    }
     Optional<Quantity> free = LabelLimit.of(request, "rain-free", Units.HOUR);
     if (free.isEmpty()) {
       boolean soon = gap.get().compareTo(Quantity.of(6, Units.HOUR)) < 0;
@@ -217,8 +225,12 @@ public final class WeatherTopic implements Topic {
       sheet.caution("wind");
     }
     if (request.says("rain-soon")) {
-      verdict.hold(
-          "Only if the label's rain-free hours fit in before the rain; if in doubt, wait.");
+      if (ProductKind.of(request) == ProductKind.PRE) {
+        verdict.go("Rain that is due soon: " + WATERS_IN);
+      } else {
+        verdict.hold(
+            "Only if the label's rain-free hours fit in before the rain; if in doubt, wait.");
+      }
       sheet.caution("rain");
     }
     if (request.says("dew")) {

@@ -15,8 +15,9 @@ import plainsward.units.UnitSystem;
 /**
  * Holds one conversation and tells what is wrong with it. An expectation names a turn and its kind
  * (or "ask|unsure"), and may name a figure with its value, date or word, a {@code topic}, a {@code
- * caution}, words that its text {@code says}, what is asked for ({@code needs}), or a figure that
- * must not be there ({@code none}).
+ * caution}, words that its text {@code says} or {@code lacks}, what is asked for ({@code needs}), a
+ * day that it {@code draws}, words of a caution ({@code warns}), or a figure that must not be there
+ * ({@code none}).
  */
 final class TalkCheck {
   private TalkCheck() {}
@@ -77,6 +78,9 @@ final class TalkCheck {
         && (!wanted.containsKey("needs") || reply.needs().contains(wanted.get("needs")))
         && (!wanted.containsKey("topic") || reply.topics().contains(wanted.get("topic")))
         && (!wanted.containsKey("says") || text(reply).contains((String) wanted.get("says")))
+        && (!wanted.containsKey("lacks") || !text(reply).contains((String) wanted.get("lacks")))
+        && (!wanted.containsKey("draws") || drawn(reply).contains((String) wanted.get("draws")))
+        && (!wanted.containsKey("warns") || warned(reply).contains((String) wanted.get("warns")))
         && (!wanted.containsKey("none") || reply.figure((String) wanted.get("none")).isEmpty())
         && (!wanted.containsKey("caution")
             || reply.cautions().stream().anyMatch(c -> c.id().equals(wanted.get("caution"))))
@@ -85,6 +89,20 @@ final class TalkCheck {
 
   private static String text(Reply reply) {
     return reply.headline() + "\n" + String.join("\n", reply.body());
+  }
+
+  /** The days that are drawn, a line each. */
+  private static String drawn(Reply reply) {
+    StringBuilder days = new StringBuilder();
+    reply
+        .sketches()
+        .days()
+        .forEach(d -> days.append(d.day()).append(' ').append(d.what()).append('\n'));
+    return days.toString();
+  }
+
+  private static String warned(Reply reply) {
+    return String.join("\n", reply.cautions().stream().map(c -> c.text()).toList());
   }
 
   private static boolean hasFigure(Reply reply, Map<String, Object> wanted) {
