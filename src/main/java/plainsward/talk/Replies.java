@@ -1,6 +1,7 @@
 package plainsward.talk;
 
 import java.util.List;
+import java.util.Optional;
 import plainsward.dosing.NotDosable;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
@@ -121,31 +122,54 @@ final class Replies {
     return new ReplyBuilder(Kind.DONE).headline(headline).build();
   }
 
+  /** How the product is sold, where that alone was told. */
+  static Optional<Reply> form(Facts turn) {
+    if (!turn.asks().isEmpty() || turn.says("question")) {
+      return Optional.empty();
+    }
+    if (turn.says("ready-to-use")) {
+      return Optional.of(done("Noted: ready to use. Nothing is mixed with it, no water either."));
+    }
+    if (turn.says("concentrate")) {
+      return Optional.of(done("Noted: a concentrate, to be mixed with water by the label."));
+    }
+    return turn.says("dry-product")
+        ? Optional.of(done("Noted: a dry product. Weigh it; do not use a spoon or cup."))
+        : Optional.empty();
+  }
+
   /** Says back what was taken in. */
-  static Reply noted(List<Fact> facts) {
+  static Reply noted(List<Fact> facts, Memory memory) {
     StringBuilder line = new StringBuilder("Noted: ");
     line.append(String.join(", ", facts.stream().map(Replies::readBack).distinct().toList()));
     ReplyBuilder reply = new ReplyBuilder(Kind.DONE).headline(line.append('.').toString());
     reply.understood(facts.stream().map(f -> new Known(f, "question").understood()).toList());
-    return reply.suggest(next(facts)).build();
+    return reply.suggest(next(memory)).build();
   }
 
-  private static String next(List<Fact> facts) {
-    List<String> names = facts.stream().map(Fact::name).toList();
-    if (names.contains("label_rate") || names.contains("strength")) {
+  /** What the next sum wants that is not known. */
+  private static String next(Memory memory) {
+    boolean rate = memory.has("label_rate") || memory.has("strength");
+    boolean ground = memory.has("area") || memory.has("shape");
+    if (!rate) {
+      return ground
+          ? "How much for it? Tell me your label's rate."
+          : "How much for 4,000 sq ft? Tell me your label's rate.";
+    }
+    if (!ground) {
       return "How much for my lawn? Tell me its size.";
     }
-    return names.contains("area")
-        ? "How much for it? Tell me your label's rate."
-        : "How much for 4,000 sq ft? Tell me your label's rate.";
+    return memory.has("interval") && memory.has("last_applied")
+        ? "When can I spray again?"
+        : "How much for my lawn?";
   }
 
   /** What was said, with what it was taken for where the words leave that open. */
-  private static String readBack(Fact fact) {
+  static String readBack(Fact fact) {
     boolean open =
         fact.leavesOpen("square") || fact.leavesOpen("square-metre") || fact.leavesOpen("unit");
     if (!open || fact.value().isEmpty()) {
-      return fact.said();
+      return new Known(fact, "question").understood().said();
     }
     String taken = Shown.of(fact.amount());
     boolean metres = fact.leavesOpen("square-metre");

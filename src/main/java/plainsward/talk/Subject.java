@@ -73,7 +73,10 @@ final class Subject {
     if (last.topics().contains("identify") && turn.has("grass")) {
       return new Choice(List.of("choose"), turn.asks());
     }
-    return isRepeatable() && isFollowUp(turn) ? again : its;
+    boolean form =
+        (turn.says("dry-product") || turn.says("ready-to-use"))
+            && last.topics().stream().anyMatch(RatePick.DOSES::contains);
+    return isRepeatable() && (isFollowUp(turn) || form) ? again : its;
   }
 
   /** "The label says 28 days between" after advice in words: a fact to keep, nothing to redo. */

@@ -141,7 +141,8 @@ final class MixWords {
   /** What every dose of a pesticide carries, and what its doubts call for. */
   static void cautions(Request request, Sheet sheet, Optional<LabelRate> rate) {
     sheet.caution("read-label");
-    if (rate.isPresent() && LabelRate.isOunceTaken(request)) {
+    boolean pouredDry = rate.isPresent() && LabelRate.isDry(request) && !rate.get().isByWeight();
+    if (rate.isPresent() && LabelRate.isOunceTaken(request) || pouredDry) {
       sheet.caution("ounce-kind");
     }
     Unusual.check(request, sheet, rate);

@@ -1,0 +1,63 @@
+package plainsward.talk;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import plainsward.reading.Ask;
+import plainsward.reading.Fact;
+import plainsward.reading.Facts;
+import plainsward.topics.Known;
+import plainsward.topics.Request;
+
+/** Puts what is remembered and what was just said together as what a topic answers. */
+final class Requests {
+  private final Memory memory;
+  private final Keeper keeper;
+  private final Setting setting;
+  private final int turn;
+
+  Requests(Memory memory, Keeper keeper, Setting setting, int turn) {
+    this.memory = memory;
+    this.keeper = keeper;
+    this.setting = setting;
+    this.turn = turn;
+  }
+
+  /** The request of a turn; what is asked is its own, or what was asked before it. */
+  Request of(Facts facts, List<Ask> asks) {
+    return new Request(
+        facts, known(facts), asks, setting.units(), setting.today(), setting.handbook());
+  }
+
+  private Map<String, List<Known>> known(Facts facts) {
+    Map<String, List<Known>> known = new LinkedHashMap<>();
+    for (String name : memory.names()) {
+      known.put(name, memory.all(name).stream().map(this::known).toList());
+    }
+    known.putAll(new LogFacts(memory, keeper.diary(), setting.today()).facts());
+    Map<String, Set<Known>> here = new LinkedHashMap<>();
+    for (Fact fact : facts.all()) {
+      if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
+        here.computeIfAbsent(
+                fact.name(), k -> new LinkedHashSet<>(known.getOrDefault(k, List.of())))
+            .add(new Known(fact, "question"));
+      }
+    }
+    here.forEach((name, all) -> known.put(name, List.copyOf(all)));
+    return known;
+  }
+
+  private Known known(Memory.Told told) {
+    boolean label =
+        !told.fact().owner().isEmpty() && told.fact().owner().equals(memory.chosenLabel());
+    String from =
+        told.turn() == turn
+            ? "question"
+            : told.turn() == Keeper.SAVED && keeper.book().isPresent()
+                ? "saved"
+                : label ? "label" : "earlier";
+    return new Known(told.fact(), from);
+  }
+}
