@@ -87,6 +87,9 @@ final class AmountFacts {
     if (stuff && !Set.of("many", "much", "in", "or", "fluid").contains(before)) {
       return List.of(Fact.of("container", said.low(), words, said.from()));
     }
+    if (isPriced(said.to())) {
+      return List.of(Fact.of("container", said.low(), words, said.from()));
+    }
     boolean goesOn = Set.of("bottle", "bottles", "jug", "jugs", "bag", "bags").contains(after);
     if (goesOn) {
       return List.of(Fact.of("container", said.low(), words, said.from()));
@@ -94,6 +97,13 @@ final class AmountFacts {
     return asked
         ? List.of(Fact.of("wanted", said.low().unit().code(), words, said.from()))
         : List.of();
+  }
+
+  /** "quart is $42": the size that a price is told for. */
+  private boolean isPriced(int i) {
+    int price =
+        passage.in(i, Set.of("is", "s", "costs", "for", "at", "runs", "was", ":", "=")) ? i + 1 : i;
+    return passage.in(price, Set.of("$", "\u00a3", "\u20ac"));
   }
 
   private String role(Measured said) {
@@ -110,6 +120,9 @@ final class AmountFacts {
   private String percentRole(Measured said) {
     if (passage.role("percent", said.from(), said.to(), "").equals("humidity")) {
       return "humidity";
+    }
+    if (passage.role("percent", said.from(), said.to(), "").equals("analysis")) {
+      return "analysis";
     }
     boolean adjuvant = passage.role("strength", said.from(), said.to(), "").equals("adjuvant_rate");
     return adjuvant ? "adjuvant_rate" : "strength";

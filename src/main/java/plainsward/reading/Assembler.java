@@ -39,6 +39,22 @@ final class Assembler {
           "circle",
           "circle",
           "circle");
+  private static final Set<String> CHANGED =
+      Set.of(
+          "went",
+          "goes",
+          "gone",
+          "changed",
+          "change",
+          "moved",
+          "dropped",
+          "rose",
+          "came",
+          "jumped",
+          "fell",
+          "raised",
+          "lowered",
+          "switched");
   private static final int MOST_BETWEEN = 4;
   private final Passage passage;
   private final Unit usual;
@@ -51,6 +67,7 @@ final class Assembler {
   List<Fact> assembled(List<Fact> facts) {
     List<Fact> all = new ArrayList<>(facts);
     all.replaceAll(this::unlisted);
+    changes(all);
     all.replaceAll(this::eachTwice);
     new RatePieces(passage).join(all);
     String form = form();
@@ -58,7 +75,9 @@ final class Assembler {
       reshape(all, form);
     }
     new SprayerFacts(passage).join(all);
+    new UsedUp(passage).join(all);
     new CoverPairs(passage).join(all);
+    new BottlePairs(passage).join(all);
     new PricePairs(passage).join(all);
     new CountedFacts(passage).join(all);
     offsets(all);
@@ -133,11 +152,39 @@ final class Assembler {
     for (Fact rate : rates) {
       boolean old =
           passage.before(
-              rate.at(),
-              6,
-              Set.of("used", "last", "2019", "2020", "2021", "2022", "2023", "2024", "2025"));
+                  rate.at(),
+                  6,
+                  Set.of("last", "old", "2019", "2020", "2021", "2022", "2023", "2024", "2025"))
+              || isGivenUp(rate.at());
       if (rates.size() > 1 && old) {
         all.remove(rate);
+      }
+    }
+  }
+
+  /** "I used to use 2 oz per thousand". */
+  private boolean isGivenUp(int at) {
+    for (int i = at - 1; i > 0 && i > at - 6; i--) {
+      if (passage.word(i).equals("to") && passage.word(i - 1).equals("used")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** "output went from 1.0 to 1.3": no range but a change, and what it came to counts. */
+  private void changes(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact fact = all.get(i);
+      boolean changed =
+          fact.high().isPresent()
+              && (passage.before(fact.at(), 2, CHANGED)
+                  || passage.before(fact.at(), 3, CHANGED)
+                      && passage.in(fact.at() - 1, Set.of("from")));
+      if (changed) {
+        all.set(i, fact.with(fact.high().get(), Optional.empty()));
+        all.add(i, fact.as("old_" + fact.name()).with(fact.amount(), Optional.empty()));
+        i++;
       }
     }
   }

@@ -54,6 +54,25 @@ final class DateReader {
           Map.entry("sat", DayOfWeek.SATURDAY),
           Map.entry("sunday", DayOfWeek.SUNDAY));
 
+  /** Words that say that a day is over. */
+  private static final Set<String> PAST =
+      Set.of(
+          "sprayed", "treated", "applied", "did", "put", "last", "was", "since", "done", "fed",
+          "hit");
+
+  /** Words that say that a day is yet to come, whatever else is said. */
+  private static final Set<String> PLANNED =
+      Set.of(
+          "if", "when", "will", "gonna", "going", "plan", "planning", "ill", "can", "would", "may");
+
+  /** What may follow a day of the month that has no month beside it. */
+  private static final Set<String> ENDS =
+      Set.of(
+          "and", "so", "when", "label", "how", "it", "its", "can", "with", "at", "says", "wants",
+          "but", "then", "again", "my", "the", "on", "i", "we", "to", "is", "was", "ok", "or");
+
+  private static final int NEAR = 5;
+  private static final int FAR = 12;
   private final List<Token> tokens;
   private final LocalDate today;
 
@@ -69,7 +88,8 @@ final class DateReader {
         .or(() -> monthDay(i))
         .or(() -> dayMonth(i))
         .or(() -> slashes(i))
-        .or(() -> weekday(i));
+        .or(() -> weekday(i))
+        .or(() -> dayAlone(i));
   }
 
   private String word(int i) {
@@ -132,15 +152,21 @@ final class DateReader {
 
   private Optional<Mention.Day> monthDay(int i) {
     Integer month = MONTHS.get(word(i));
-    Optional<Integer> day = whole(i + 1).filter(d -> d >= 1 && d <= 31);
+    int at = word(i + 1).equals("the") ? i + 2 : i + 1;
+    Optional<Integer> day = dayOfMonth(at);
     if (month == null || day.isEmpty()) {
       return Optional.empty();
     }
-    return dated(i, skipOrdinal(i + 2), month, day.get());
+    return dated(i, skipOrdinal(at + 1), month, day.get());
+  }
+
+  /** A day's number in digits or as an ordinal word. */
+  private Optional<Integer> dayOfMonth(int i) {
+    return whole(i).or(() -> Ordinals.of(word(i))).filter(d -> d >= 1 && d <= 31);
   }
 
   private Optional<Mention.Day> dayMonth(int i) {
-    Optional<Integer> day = whole(i).filter(d -> d >= 1 && d <= 31);
+    Optional<Integer> day = dayOfMonth(i);
     if (day.isEmpty()) {
       return Optional.empty();
     }
@@ -150,6 +176,38 @@ final class DateReader {
     }
     Integer month = MONTHS.get(word(at));
     return month == null ? Optional.empty() : dated(i, at + 1, month, day.get());
+  }
+
+  /** "sprayed on the 8th", "again on the 28th": a day of this month or of one beside it. */
+  private Optional<Mention.Day> dayAlone(int i) {
+    Optional<Integer> day = word(i - 1).equals("the") ? dayOfMonth(i) : Optional.empty();
+    int after = skipOrdinal(i + 1);
+    boolean ordinal = after > i + 1;
+    boolean goesOn =
+        after < tokens.size() && tokens.get(after).isWord() && !ENDS.contains(word(after));
+    if (day.isEmpty() || !ordinal || goesOn) {
+      return Optional.empty();
+    }
+    boolean past = stands(i, PAST, NEAR);
+    LocalDate month = today.withDayOfMonth(1);
+    if (past && day.get() > today.getDayOfMonth()) {
+      month = month.minusMonths(1);
+    } else if (!past && day.get() < today.getDayOfMonth()) {
+      month = month.plusMonths(1);
+    }
+    return day.get() <= month.lengthOfMonth()
+        ? day(i, after, month.withDayOfMonth(day.get()))
+        : Optional.empty();
+  }
+
+  /** Whether one of these words stands a little before a place. */
+  private boolean stands(int i, Set<String> words, int reach) {
+    for (int k = i - 1; k >= 0 && k >= i - reach && !tokens.get(k).endsSentence(); k--) {
+      if (words.contains(word(k))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private int skipOrdinal(int i) {
@@ -167,10 +225,16 @@ final class DateReader {
     try {
       return year.isPresent()
           ? day(from, at + 1, LocalDate.of(year.get(), month, day))
-          : day(from, to, LocalDate.of(today.getYear(), month, day));
+          : day(from, to, thisYearOrLast(from, LocalDate.of(today.getYear(), month, day)));
     } catch (DateTimeException noSuchDay) {
       return Optional.empty();
     }
+  }
+
+  /** "sprayed october 10", said in May, was last year. */
+  private LocalDate thisYearOrLast(int from, LocalDate date) {
+    boolean past = stands(from, PAST, NEAR) && !stands(from, PLANNED, FAR);
+    return date.isAfter(today) && past ? date.minusYears(1) : date;
   }
 
   /** "2026-05-01", "5/1/2026", and "5/1" where it can't be a fraction or a measure. */

@@ -240,6 +240,14 @@ final class FactMaker {
           number.low().compareTo(HUNDRED) < 0 && !isUnread(number.to())
               ? Optional.of(perThousand(number, said))
               : Optional.empty();
+      case "analysis" ->
+          number.low().compareTo(HUNDRED) < 0
+              ? Optional.of(
+                  Fact.of("analysis", new Quantity(number.low(), Units.PERCENT), said, at)
+                      .worded(said))
+              : Optional.empty();
+      case "soil_temperature" ->
+          Optional.of(Fact.of("soil_temperature", new Quantity(number.low(), degree()), said, at));
       case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));
       case "tank", "only_takes" ->
           Optional.of(
@@ -283,6 +291,10 @@ final class FactMaker {
       case IMPERIAL -> Units.IMPERIAL_GALLON;
       case METRIC -> Units.LITRE;
     };
+  }
+
+  private Unit degree() {
+    return passage.system() == UnitSystem.METRIC ? Units.CELSIUS : Units.FAHRENHEIT;
   }
 
   private Unit ground() {

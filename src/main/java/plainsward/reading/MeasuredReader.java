@@ -23,6 +23,11 @@ final class MeasuredReader {
           "[lb_av]", new Smaller("[oz_av]", 16),
           "h", new Smaller("min", 60),
           "min", new Smaller("s", 60));
+  private static final Set<String> WHOSE = Set.of("my", "the", "his", "her", "our", "those", "a");
+  private static final Set<String> AFTER =
+      Set.of(
+          "on", "for", "in", "and", "to", "over", "at", "of", "left", "so", "since", "after",
+          "doing", "when", "but", "i", "we", "with", "already", "what", "whats", "how");
   private static final Set<String> PLACES =
       Set.of("a", "an", "the", "my", "our", "this", "that", "each", "all", "total", "one");
 
@@ -56,7 +61,7 @@ final class MeasuredReader {
   private Optional<Measured> found(int i) {
     Optional<Numeral> numeral = numerals.at(i);
     if (numeral.isPresent()) {
-      Optional<Measured> said = withUnit(i, numeral.get());
+      Optional<Measured> said = withUnit(i, numeral.get()).or(() -> outOf(i, numeral.get()));
       if (said.isPresent()) {
         return said.map(this::upTo);
       }
@@ -87,6 +92,35 @@ final class MeasuredReader {
         .map(this::andPart)
         .map(this::andSmaller)
         .map(this::largeFeetAreSquare);
+  }
+
+  /** "3 of my 5 gallons": so many of the same unit. */
+  private Optional<Measured> outOf(int from, Numeral few) {
+    int i = few.to();
+    if (!is(i, "of") || few.high().isPresent() || few.low().compareTo(Ratio.ONE) <= 0) {
+      return Optional.empty();
+    }
+    int k = i + 1 < tokens.size() && WHOSE.contains(tokens.get(i + 1).norm()) ? i + 2 : i + 1;
+    return numerals
+        .at(k)
+        .filter(n -> n.high().isEmpty() && n.low().compareTo(few.low()) > 0)
+        .flatMap(n -> withUnit(k, n))
+        .filter(m -> isStuff(m.dimension()) && isEnd(m.to()))
+        .map(
+            m ->
+                new Measured(
+                    from,
+                    m.to(),
+                    new Quantity(few.low(), m.low().unit()),
+                    Optional.empty(),
+                    m.doubt(),
+                    m.dry(),
+                    false));
+  }
+
+  /** Whether the amount ends here, and is no tank or bag that is counted: "2 of my 4 gal tanks". */
+  private boolean isEnd(int i) {
+    return i >= tokens.size() || !tokens.get(i).isWord() || AFTER.contains(tokens.get(i).norm());
   }
 
   /** A unit in brackets: "20 (kg)". */
@@ -174,9 +208,14 @@ final class MeasuredReader {
     }
     return units
         .at(i + 1, true)
-        .filter(found -> !tokens.get(i + 1).said().equals("A"))
+        .filter(found -> !tokens.get(i + 1).said().equals("A") && !isOrder(i + 1))
         .map(found -> measured(i, found.to(), Numeral.of(i, i, Ratio.ONE), found.word()))
         .map(this::andPart);
+  }
+
+  /** "a second opinion": an order of things and no time. */
+  private boolean isOrder(int i) {
+    return is(i, "second") && i + 1 < tokens.size() && !isEnd(i + 1) && !is(i + 1, "per");
   }
 
   /** Whether "of" before it belongs to a part of it that could not be read. */

@@ -38,6 +38,10 @@ final class OddsReader {
           "sprayings",
           "shots",
           "goes");
+  private static final int ANALYSIS = 5;
+  private static final Set<String> JOINS = Set.of("to", "in");
+  private static final Set<String> FEED =
+      Set.of("n", "nitrogen", "fertilizer", "fert", "bag", "bags", "npk", "feed", "lb", "lbs");
   private static final Set<String> TANKS =
       Set.of("tank", "tankful", "can", "full", "sprayer", "way", "knapsack", "backpack", "load");
   private static final Set<String> LAWNS =
@@ -83,8 +87,7 @@ final class OddsReader {
             && number(i + 2)
             && word(i + 3).equals("-")
             && number(i + 4)
-            && tight(i + 2)
-            && tight(i + 4)
+            && (tight(i + 2) && tight(i + 4) || isSpacedEvenly(i) && isAboutFeed())
             && word(i).length() <= 4;
     if (!form) {
       return Optional.empty();
@@ -95,6 +98,23 @@ final class OddsReader {
     return n.plus(p).plus(k).compareTo(Ratio.of(100)) <= 0
         ? Optional.of(new Mention.Analysis(i, i + 5, n, p, k))
         : Optional.empty();
+  }
+
+  /** "24 - 0 - 11": the three numbers with a space on both sides of each hyphen. */
+  private boolean isSpacedEvenly(int i) {
+    return !tight(i + 1) && !tight(i + 2) && !tight(i + 3) && !tight(i + 4);
+  }
+
+  private boolean isAboutFeed() {
+    if (tokens.size() == ANALYSIS) {
+      return true;
+    }
+    for (Token token : tokens) {
+      if (FEED.contains(token.norm())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** "1:50", "7:1", "10 to 1", "1 in 100", "one part to 20". */
@@ -112,7 +132,7 @@ final class OddsReader {
     int sign = first.get().to();
     boolean parts = word(sign).equals("part") || word(sign).equals("parts");
     if (parts) {
-      sign++;
+      sign = pastStuff(sign + 1);
     }
     String how = word(sign);
     boolean colon = how.equals(":") && tight(sign) && tight(sign + 1);
@@ -124,6 +144,18 @@ final class OddsReader {
         .at(second)
         .filter(n -> n.low().isWhole() && n.high().isEmpty())
         .flatMap(n -> mix(i, first.get().low(), n, how, colon || parts));
+  }
+
+  /** "one part of product to": the stuff named between the parts. */
+  private int pastStuff(int i) {
+    int at = i;
+    while (at < i + 4
+        && at < tokens.size()
+        && tokens.get(at).isWord()
+        && !JOINS.contains(word(at))) {
+      at++;
+    }
+    return JOINS.contains(word(at)) ? at : i;
   }
 
   /** "one to forty", which the number reader takes for a range. */

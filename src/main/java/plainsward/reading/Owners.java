@@ -70,7 +70,10 @@ final class Owners {
           "covers",
           "map",
           "nephew",
-          "paced");
+          "paced",
+          "too",
+          "also",
+          "well");
   private static final Set<String> KNOWN_LAWNS =
       Set.of(
           "front",
@@ -168,6 +171,12 @@ final class Owners {
   private static final Set<String> DETERMINERS =
       Set.of("the", "my", "a", "our", "much", "his", "her");
 
+  /** Words after which "can" is a thing and no verb. */
+  private static final Set<String> COLOURS =
+      Set.of(
+          "red", "green", "blue", "white", "black", "yellow", "orange", "brown", "grey", "gray",
+          "silver", "purple");
+
   private final Passage passage;
 
   Owners(Passage passage) {
@@ -230,7 +239,8 @@ final class Owners {
       Token before = tokens.get(i - 1);
       String word = stripped(noun);
       boolean pair = CONTAINERS.contains(word) && before.isWord() && isNickname(before);
-      if (word.equals("can") && !(i > 1 && DETERMINERS.contains(tokens.get(i - 2).norm()))) {
+      boolean determined = i > 1 && DETERMINERS.contains(tokens.get(i - 2).norm());
+      if (word.equals("can") && !determined && !COLOURS.contains(before.norm())) {
         continue;
       }
       if (pair && before.tag().isEmpty()) {

@@ -64,10 +64,14 @@ final class PriceReader {
       return Optional.of(price(from, at + 1, n.low().dividedBy(HUNDRED), "USD"));
     }
     boolean signed = SIGNS.containsKey(word(at)) && (!isNumber(at + 1) || isMoney(at + 1));
-    String currency = signed ? SIGNS.get(word(at)) : WORDS.get(word(at));
+    boolean sterling = word(at).startsWith("pound") && word(at + 1).equals("sterling");
+    String currency = sterling ? "GBP" : signed ? SIGNS.get(word(at)) : WORDS.get(word(at));
     boolean before = BEFORE.contains(word(at)) && isNumber(at + 1) && !tokens.get(at + 1).apart();
     if (currency == null || before) {
       return Optional.empty();
+    }
+    if (sterling) {
+      at++;
     }
     Optional<Numeral> cents = cents(at + 1);
     Ratio rest = cents.map(c -> c.low().dividedBy(HUNDRED)).orElse(Ratio.ZERO);

@@ -199,7 +199,8 @@ final class RateFacts {
     if (isOf(rate, top, ACTIVE)) {
       return "active_rate";
     }
-    if (isOf(rate, top, NITROGEN) || passage.word(top.to()).equals("actual")) {
+    boolean actual = passage.word(afterOf(top.to())).equals("actual");
+    if (isOf(rate, top, NITROGEN) || actual) {
       return "nitrogen_target";
     }
     boolean tested = !rate.firm() && passage.before(rate.from(), 4, THROWN);

@@ -131,7 +131,10 @@ final class RateReader {
     if (close.isPresent()) {
       return close;
     }
-    int i = from;
+    int i = from < tokens.size() && tokens.get(from).is(")") ? from + 1 : from;
+    if (i > from) {
+      return joined(top, i);
+    }
     int most = first ? 3 : 1;
     for (int k = 0; k < most && i < tokens.size(); k++, i++) {
       Token token = tokens.get(i);
@@ -177,8 +180,15 @@ final class RateReader {
     }
     boolean lawnFor = word.equals("for") && !firm;
     return (lawnFor ? Optional.<Measured>empty() : ground(top, k, sure))
-        .or(() -> ground ? Optional.empty() : volume(top, i + 1, needsNumber))
+        .or(() -> ground && !isSmall(top) ? Optional.empty() : volume(top, i + 1, needsNumber))
         .map(m -> new Below(m.to(), m, sure || (covers && !word.equals("do")), covers));
+  }
+
+  /** "half a cup does 2 gallons": so little of a product makes so much mix. */
+  private static boolean isSmall(Measured top) {
+    return top.is(Dimension.VOLUME)
+        && !top.implied()
+        && top.low().unit().factor().compareTo(Ratio.of(1, 2)) < 0;
   }
 
   /** "gallon does 500 feet", "a gallon covers 1,000": so much ground that a length is none. */

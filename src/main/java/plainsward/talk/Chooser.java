@@ -160,7 +160,7 @@ final class Chooser {
     if (turn.asks().stream().anyMatch(a -> a.want().equals("setting"))) {
       return "spread";
     }
-    if (has("analysis") || isMoreNitrogen() || isWholeBag()) {
+    if (has("analysis") && !isLiquidRate() || isMoreNitrogen() || isWholeBag()) {
       return "feed";
     }
     if (isSpreader()) {
@@ -245,11 +245,22 @@ final class Chooser {
 
   /** Facts that make a sum without being asked for. */
   private boolean isComplete(boolean amounts, boolean ground, boolean rateKnown) {
-    boolean inHand = any("in_hand", "left_in_tank") && any("spray_rate", "label_rate", "strength");
+    boolean inHand =
+        any("in_hand", "left_in_tank") && any("spray_rate", "label_rate", "strength")
+            || has("left_in_tank") && rateKnown && turn.hasWord(TOPPING);
     boolean job = amounts && (ground || any("tank", "spray_volume", "volume", "tank_part"));
     boolean unowned = turn.all().stream().allMatch(f -> f.owner().isEmpty());
-    boolean withKnown = amounts && memory.has("area") || ground && rateKnown && !has("shape");
-    return inHand || job || turn.asks().isEmpty() && unowned && withKnown;
+    boolean withKnown =
+        amounts && memory.has("area")
+            || ground && rateKnown && !has("shape")
+            || has("strength") && memory.has("tank") && turn.all().size() == 1;
+    return inHand || job || asksNothingElse() && unowned && withKnown;
+  }
+
+  /** "whats that for 7k" asks for no weed's name. */
+  private boolean asksNothingElse() {
+    return turn.asks().stream().allMatch(a -> a.topic().equals("identify") && a.weight() < LOUD)
+        && !has("weed");
   }
 
   private String measure(boolean amounts) {
@@ -271,6 +282,8 @@ final class Chooser {
         || turn.hasWord(PRODUCT_WORDS);
   }
 
+  private static final Set<String> TOPPING =
+      Set.of("top", "topping", "refill", "refilling", "filling", "add", "back");
   private static final Set<String> PRODUCT_WORDS =
       Set.of(
           "product",
@@ -304,11 +317,19 @@ final class Chooser {
     boolean flow =
         any("nozzle_flow")
             && any("walk_speed", "swath", "spacing", "time", "spray_rate", "walk_time");
+    boolean timed =
+        any("distance", "swath")
+            && any("catch_time", "walk_time", "time")
+            && wanted().stream().anyMatch(u -> u.dimension().equals(Dimension.SPEED));
     boolean conversion = wanted && turn.all().stream().anyMatch(f -> f.name().equals("spray_rate"));
     boolean dose = any("label_rate", "strength") && any("area", "shape", "spray_rate");
+    if (has("old_spray_rate") && turn.asks("calibrate")) {
+      return true;
+    }
     return !conversion
         && !(dose && !caught)
         && (turn.asks("calibrate")
+            || timed
             || caught && ground
             || flow
             || wanted
@@ -348,16 +369,16 @@ final class Chooser {
     boolean facts = any("analysis", "nitrogen_target", "bag", "bag_area");
     boolean asked = turn.asks("feed") || turn.asks("spread") || any("bag_area");
     boolean number = turn.all().stream().anyMatch(f -> f.value().isPresent());
-    boolean liquid =
-        any("label_rate")
-            && turn.first("label_rate")
-                .orElseThrow()
-                .amount()
-                .dimension()
-                .equals(Dimension.VOLUME_PER_AREA);
-    return !liquid
+    return !isLiquidRate()
         && (facts && (asked || asksSum() || any("area", "shape"))
             || asked && number && (turn.asks("mix") || turn.asks("buy") || turn.asks("spread")));
+  }
+
+  /** Whether the label's rate is poured, so that no weight of nitrogen can be reckoned from it. */
+  private boolean isLiquidRate() {
+    return turn.first("label_rate")
+        .map(f -> f.amount().dimension().equals(Dimension.VOLUME_PER_AREA))
+        .orElse(false);
   }
 
   private boolean isCoverage() {

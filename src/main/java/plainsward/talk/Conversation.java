@@ -50,6 +50,7 @@ public final class Conversation {
   private Optional<Reply> lastAnswer = Optional.empty();
   private Optional<Reply> lastReply = Optional.empty();
   private String lastWords = "";
+  private String openNumber = "";
   private int turn;
 
   /** Starts with nothing remembered. */
@@ -63,7 +64,7 @@ public final class Conversation {
   /** Answers one turn; never throws for anything typed. */
   public Reply answer(String said) {
     turn++;
-    Facts facts = reader.read(said, memory.vocabulary());
+    Facts facts = withOpenNumber(reader.read(said, memory.vocabulary()));
     Reply reply = CautionGuard.guarded(sensible(facts), facts.tokens());
     if (ProductKind.concerns(reply)) {
       reply = ProductKind.cautioned(reply, request(facts));
@@ -72,6 +73,15 @@ public final class Conversation {
     reply = withTroubles(reply);
     lastReply = Optional.of(reply);
     return reply;
+  }
+
+  /** Words that tell what a number said before is of are read with that number before them. */
+  private Facts withOpenNumber(Facts facts) {
+    if (openNumber.isEmpty() || !OpenRate.tells(facts)) {
+      return facts;
+    }
+    Facts both = reader.read(openNumber + " " + facts.text(), memory.vocabulary());
+    return both.has("label_rate") || both.has("strength") ? both : facts;
   }
 
   /** How the talk stands when the next question comes. */
@@ -175,6 +185,7 @@ public final class Conversation {
     lastAnswer = Optional.empty();
     lastReply = Optional.empty();
     lastWords = "";
+    openNumber = "";
   }
 
   private Reply talk(Facts facts) {
@@ -235,6 +246,13 @@ public final class Conversation {
   private Reply asked(Facts heard) {
     Subject subject = new Subject(heard, memory, turn, pending, last, lastReply);
     Subject.Choice choice = subject.choose(new Chooser(heard, memory, keeper.diary()).topics());
+    Optional<Fact> open = OpenRate.number(heard, memory);
+    openNumber = open.map(Fact::said).orElse("");
+    if (choice.topics().isEmpty() && open.isPresent()) {
+      Reply reply = OpenRate.asked(open.get());
+      pending = new Pending(reply.needs(), List.of("mix"), heard.asks());
+      return reply;
+    }
     if (choice.topics().isEmpty()) {
       return subject.isOnlyTold() ? noted(heard) : inWords(heard).orElseGet(() -> noted(heard));
     }

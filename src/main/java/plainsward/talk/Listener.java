@@ -23,7 +23,9 @@ final class Listener {
           "elapsed",
           "listed_volume",
           "tank_part",
-          "in_hand");
+          "in_hand",
+          "old_spray_rate",
+          "old_label_rate");
 
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
 
@@ -141,7 +143,17 @@ final class Listener {
   private void choose(Facts facts, Map<String, List<Fact>> owned, List<Fact> unowned) {
     boolean onlyMinus =
         !unowned.isEmpty() && unowned.stream().allMatch(f -> f.name().startsWith("minus"));
-    if (!owned.isEmpty()) {
+    if (facts.says("added")
+        && memory.has("area")
+        && !onlyMinus
+        && !ground(owned, unowned).isEmpty()) {
+      List<Fact> together =
+          new ArrayList<>(memory.all("area").stream().map(Memory.Told::fact).toList());
+      together.addAll(ground(owned, unowned));
+      memory.replace("area", together, turn);
+    } else if (facts.says("leave-out") && isLeftOut(unowned)) {
+      return;
+    } else if (!owned.isEmpty()) {
       memory.chooseLawns(new ArrayList<>(owned.keySet()));
       if (!unowned.isEmpty()) {
         List<Fact> together = new ArrayList<>();
@@ -158,6 +170,30 @@ final class Listener {
     } else if (!facts.lawns().isEmpty()) {
       memory.chooseLawns(facts.lawns());
     }
+  }
+
+  private static List<Fact> ground(Map<String, List<Fact>> owned, List<Fact> unowned) {
+    List<Fact> all = new ArrayList<>();
+    owned.values().forEach(all::addAll);
+    all.addAll(unowned);
+    return all;
+  }
+
+  /** "skip the 3k one": of the pieces known, the one of that size; whether there was such a one. */
+  private boolean isLeftOut(List<Fact> named) {
+    List<Fact> pieces =
+        new ArrayList<>(memory.all("area").stream().map(Memory.Told::fact).toList());
+    int before = pieces.size();
+    pieces.removeIf(
+        p ->
+            p.value().isPresent()
+                && named.stream()
+                    .anyMatch(n -> n.value().isPresent() && n.amount().isSameAmount(p.amount())));
+    if (pieces.isEmpty() || pieces.size() == before) {
+      return false;
+    }
+    memory.replace("area", pieces, turn);
+    return true;
   }
 
   /**

@@ -118,7 +118,11 @@ final class Subject {
         (!turn.lawns().isEmpty() || !turn.labels().isEmpty())
             && (turn.says("follow-up") || turn.says("same") || turn.says("both"));
     boolean use = turn.says("follow-up") && rates.namesUse();
-    boolean end = turn.says("high-end") || turn.says("low-end");
+    boolean end =
+        turn.says("high-end")
+            || turn.says("low-end")
+            || turn.says("middle-end")
+            || turn.says("half-rate");
     boolean both = turn.says("both") && memory.lawnNames().size() > 1;
     return turn.has("wanted") || named || use || end || both;
   }

@@ -22,6 +22,7 @@ final class Understanding {
   private static final Ratio LAWN = Ratio.of(100);
   private static final Set<String> YEARLY =
       Set.of("year", "season", "label", "max", "maximum", "limit", "most", "already", "allowed");
+  private static final Set<String> PER = Set.of("per", "/", "a", "an", "the", "each");
   private static final Set<String> SHORT_OF_RATE = Set.of("label_rate", "strength");
 
   private static final Set<String> NO_OTHER =
@@ -55,6 +56,7 @@ final class Understanding {
       }
     }
     unitCorrected().ifPresent(all::add);
+    rateAgain(all);
     filled(all);
     return all;
   }
@@ -89,6 +91,7 @@ final class Understanding {
       case "shape" ->
           fact.leavesOpen("left-out") && memory.has("area") ? fact.as("minus_shape") : fact;
       case "number" -> number(fact, areaSaid);
+      case "wanted" -> wanted(fact);
       case "volume" -> volume(fact);
       case "product_amount" -> isMixAtStrength(fact) ? fact.as("spray_volume") : amount(fact);
       case "container" -> isMixAtStrength(fact) && isIn(fact) ? fact.as("tank") : fact;
@@ -97,6 +100,7 @@ final class Understanding {
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
       case "content_left" -> fact.as("container");
       case "times" -> times(fact);
+      case "catch_volume" -> isMixNeeded() ? fact.as("spray_volume") : fact;
       case "test_area" -> isCalibrating() ? fact : fact.as("area");
       case "spray_rate" -> correctedRate(fact);
       case "label_rate" -> comparedRate(fact);
@@ -104,6 +108,46 @@ final class Understanding {
       case "length" -> pending.needs("shape") || pending.needs("distance") ? fact.as("side") : fact;
       default -> fact;
     };
+  }
+
+  /** "what's that per hectare": the label's rate is asked for, in the unit that fits the ground. */
+  private Fact wanted(Fact fact) {
+    Unit ground = Unit.of(fact.word().orElseThrow());
+    boolean per =
+        ground.dimension().equals(Dimension.AREA)
+            && fact.at() > 0
+            && PER.contains(turn.tokens().get(fact.at() - 1).norm())
+            && isRateAsked();
+    Optional<Unit> stuff = memory.latest("label_rate").map(t -> t.fact().amount().unit().above());
+    if (!per || stuff.isEmpty()) {
+      return fact;
+    }
+    boolean metric = ground.code().matches("m2|har");
+    boolean weight = stuff.get().dimension().equals(Dimension.MASS);
+    Unit top = metric ? (weight ? Units.KILOGRAM : Units.LITRE) : stuff.get();
+    return Fact.of("wanted", top.per(ground).code(), fact.said(), fact.at());
+  }
+
+  /** Whether nothing but the unit is told, so that "per" asks for the rate in it. */
+  private boolean isRateAsked() {
+    return memory.has("label_rate") && turn.all().stream().noneMatch(f -> f.value().isPresent());
+  }
+
+  /** The rate that is asked for in another unit is spoken of again. */
+  private void rateAgain(List<Fact> all) {
+    for (Fact fact : List.copyOf(all)) {
+      if (!fact.name().equals("wanted") || turn.asks("calibrate") || !isRateAsked()) {
+        continue;
+      }
+      Unit unit = Unit.of(fact.word().orElseThrow());
+      String role = unit.code().startsWith("[gal") ? "spray_rate" : "label_rate";
+      memory
+          .latest(role)
+          .map(Memory.Told::fact)
+          .filter(f -> f.value().isPresent())
+          .filter(f -> f.amount().dimension().equals(unit.dimension()))
+          .ifPresent(all::add);
+    }
   }
 
   /** "Twice" is a limit where a label or a season is spoken of; else it counts nothing known. */
@@ -124,6 +168,17 @@ final class Understanding {
         && unit.factor().compareTo(Ratio.of(2, 5)) > 0
         && NO_OTHER.stream().noneMatch(turn::has)
         && turn.of(fact.name()).size() == 1;
+  }
+
+  /** "2 oz per gallon, what do 20 gallons of water use up": no test of the sprayer. */
+  private boolean isMixNeeded() {
+    return turn.has("strength")
+        && !turn.has("area")
+        && !turn.has("test_area")
+        && !turn.has("shape")
+        && !turn.has("swath")
+        && !turn.asks("calibrate")
+        && turn.of("catch_volume").size() == 1;
   }
 
   private boolean isIn(Fact fact) {

@@ -9,7 +9,9 @@ import plainsward.dosing.Coverage;
 import plainsward.dosing.LawnArea;
 import plainsward.dosing.Nozzle;
 import plainsward.dosing.Step;
+import plainsward.dosing.Strength;
 import plainsward.dosing.WalkSpeed;
+import plainsward.dosing.Working;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
@@ -34,17 +36,62 @@ public final class CalibrateTopic implements Topic {
     if (request.wants("walk_speed") && request.has("nozzle_flow") && request.has("spray_rate")) {
       return speedWanted(request, sheet);
     }
-    if (request.wants("walk_speed") && request.turn().has("distance")) {
+    if (asksSpeed(request) && request.turn().has("distance")) {
       Optional<Quantity> walked = speed(request, sheet);
       if (walked.isPresent()) {
         return sheet.answer("That is " + Shown.of(walked.get()) + ".");
       }
+    }
+    if (request.turn().has("old_spray_rate") && request.turn().has("spray_rate")) {
+      return changed(request, sheet);
     }
     Optional<Quantity> flow = flow(request, sheet);
     if (flow.isPresent()) {
       return byFlow(request, sheet, flow.get());
     }
     return byArea(request, sheet);
+  }
+
+  /** The mix is still made for the old output: what goes down changes as the output does. */
+  private static Reply changed(Request request, Sheet sheet) {
+    Quantity now = request.amount("spray_rate").orElseThrow();
+    Quantity before = request.amount("old_spray_rate").orElseThrow();
+    Step times = Working.of("times", now).over(before).as(Units.ONE);
+    sheet.steps(List.of(times)).figure("spray_rate", now);
+    String many = Shown.number(times.result().value());
+    sheet.caution("calibrate-first", "read-label");
+    boolean more = now.compareTo(before) > 0;
+    if (more) {
+      sheet.caution("above-label");
+    }
+    sheet.say("Mix for the output that you measured, or put the sprayer right and measure again.");
+    Optional<LabelRate> rate = LabelRate.of(request).filter(LabelRate::isPerArea);
+    if (rate.isEmpty()) {
+      return sheet.answer(
+          "A mix made for the old output now puts down " + many + " times as much.");
+    }
+    Quantity meant = rate.get().low();
+    Step laid = Working.of("applied_rate", meant).times(times.result()).as(meant.unit());
+    Unit per = meant.unit().above().per(now.unit().above());
+    Step right = Strength.ofRate(meant, now, per);
+    sheet.steps(List.of(laid, right));
+    return sheet.answer(
+        "You lay down "
+            + Shown.of(laid.result())
+            + ", "
+            + many
+            + " times the "
+            + Shown.of(meant)
+            + " that it was mixed for. At "
+            + Shown.of(now)
+            + " mix "
+            + Shown.notAbove(right.result())
+            + ".");
+  }
+
+  private static boolean asksSpeed(Request request) {
+    return request.wants("walk_speed")
+        || request.wanted(Units.MILE_PER_HOUR).isPresent() && !request.has("nozzle_flow");
   }
 
   private static Unit unit(Request request, Quantity volume, Quantity ground) {

@@ -24,15 +24,19 @@ final class CostComparison {
   Reply reply() {
     List<Fact> prices = request.turn().of("price");
     List<Quantity> rates = new ArrayList<>();
+    int second = secondProduct();
     for (int i = 0; i < Math.min(prices.size(), 2); i++) {
-      int end = i + 1 < prices.size() ? prices.get(i + 1).at() : Integer.MAX_VALUE;
-      Optional<Quantity> rate = rate(prices.get(i), end, i + 1);
+      List<Fact> own = i == 0 ? facts(0, second) : facts(second, Integer.MAX_VALUE);
+      Optional<Quantity> rate = rate(prices.get(i), own, i + 1);
       if (rate.isEmpty()) {
-        return sheet.ask(
-            "For each of the two: the price, how much is in it, and the label's rate or the area "
-                + "it covers?",
-            "container",
-            "label_rate");
+        return perMeasure(prices, second)
+            .orElseGet(
+                () ->
+                    sheet.ask(
+                        "For each of the two: the price, how much is in it, and the label's rate or the area "
+                            + "it covers?",
+                        "container",
+                        "label_rate"));
       }
       rates.add(rate.get());
     }
@@ -76,20 +80,98 @@ final class CostComparison {
     return "one at " + prices.get(which).said();
   }
 
-  /** The cost per area of the product whose facts stand between its price and the next. */
-  private Optional<Quantity> rate(Fact price, int end, int number) {
-    List<Fact> own =
-        request.turn().all().stream()
-            .filter(f -> f.at() >= price.at() && f.at() < end && f.value().isPresent())
-            .toList();
+  /** Where the second product begins: what was told first of the one is told first of the other. */
+  private int secondProduct() {
+    String first = "";
+    for (Fact fact : request.turn().all()) {
+      String kind = kind(fact);
+      if (!first.isEmpty() && kind.equals(first)) {
+        return fact.at();
+      }
+      first = first.isEmpty() ? kind : first;
+    }
+    return Integer.MAX_VALUE;
+  }
+
+  /** Of which of the things that are told of each product a fact is; empty where of none. */
+  private static String kind(Fact fact) {
+    if (fact.value().isEmpty()) {
+      return "";
+    }
+    Dimension of = fact.amount().dimension();
+    return fact.name().equals("price")
+        ? "price"
+        : of.equals(Dimension.VOLUME) || of.equals(Dimension.MASS)
+            ? "content"
+            : fact.name().matches("label_rate|spray_rate|strength") ? "rate" : "";
+  }
+
+  private List<Fact> facts(int from, int to) {
+    return request.turn().all().stream()
+        .filter(f -> f.at() >= from && f.at() < to && f.value().isPresent())
+        .toList();
+  }
+
+  /** A quart against a gallon of one product: what a measure of each costs. */
+  private Optional<Reply> perMeasure(List<Fact> prices, int second) {
+    Optional<Quantity> one = content(prices.get(0), facts(0, second));
+    Optional<Quantity> other =
+        prices.size() < 2
+            ? Optional.empty()
+            : content(prices.get(1), facts(second, Integer.MAX_VALUE));
+    boolean alike =
+        one.isPresent()
+            && other.isPresent()
+            && one.get().dimension().equals(other.get().dimension())
+            && request.turn().of("label_rate").isEmpty();
+    if (!alike) {
+      return Optional.empty();
+    }
+    Unit measure = measure(one.get());
+    List<Quantity> each = new ArrayList<>();
+    for (int i = 0; i < 2; i++) {
+      Quantity price = prices.get(i).amount();
+      Step step =
+          Working.of("cost_rate", price)
+              .over(i == 0 ? one.get() : other.get())
+              .as(price.unit().per(measure));
+      sheet.steps(List.of(step));
+      each.add(step.result());
+    }
+    int cheaper = each.get(0).compareTo(each.get(1)) <= 0 ? 0 : 1;
+    sheet.word("cheaper", plainsward.units.Shown.of(cheaper == 0 ? one.get() : other.get()));
+    sheet.say(
+        "That holds for one and the same product. Of two products, the label's rates decide: what "
+            + "counts is the cost per area.");
+    return Optional.of(
+        sheet.answer(
+            "The one at "
+                + prices.get(cheaper).said()
+                + " is cheaper: "
+                + plainsward.units.Shown.of(each.get(cheaper))
+                + " against "
+                + plainsward.units.Shown.of(each.get(1 - cheaper))
+                + "."));
+  }
+
+  private static Unit measure(Quantity one) {
+    boolean metric = one.unit().code().matches("m?L|k?g");
+    boolean weight = one.dimension().equals(Dimension.MASS);
+    return metric ? Unit.of(weight ? "kg" : "L") : Unit.of(weight ? "[lb_av]" : "[foz_us]");
+  }
+
+  private static Optional<Quantity> content(Fact price, List<Fact> own) {
+    return own.stream()
+        .filter(f -> f != price)
+        .map(Fact::amount)
+        .filter(q -> q.dimension().equals(Dimension.VOLUME) || q.dimension().equals(Dimension.MASS))
+        .findFirst();
+  }
+
+  /** The cost per area of the product of which these facts are. */
+  private Optional<Quantity> rate(Fact price, List<Fact> own, int number) {
     Unit per = CostTopic.perArea(request, price.amount());
-    Optional<Quantity> content =
-        own.stream()
-            .filter(f -> f != price)
-            .map(Fact::amount)
-            .filter(
-                q -> q.dimension().equals(Dimension.VOLUME) || q.dimension().equals(Dimension.MASS))
-            .findFirst();
+    Optional<Quantity> content = content(price, own);
     Optional<Quantity> laid =
         own.stream()
             .filter(f -> f.name().equals("label_rate") || f.name().equals("spray_rate"))

@@ -59,8 +59,15 @@ public final class CostTopic implements Topic {
         .or(() -> request.amount("tank").filter(t -> !request.has("in_hand")));
   }
 
-  /** The label's rate, or what the mix in the tank comes to per area. */
+  /** The label's rate, or what the mix in the tank or a bag for its ground comes to per area. */
   private static Optional<Quantity> rate(Request request, Sheet sheet) {
+    Optional<Quantity> bag = content(request);
+    if (request.has("bag_area") && bag.isPresent()) {
+      Quantity ground = request.amount("bag_area").orElseThrow();
+      Step rate = Coverage.rateOf(bag.get(), ground, bag.get().unit().per(perUnit(ground)));
+      sheet.steps(List.of(rate));
+      return Optional.of(rate.result());
+    }
     if (request.has("in_hand") && request.has("tank")) {
       Quantity tank = request.amount("tank").orElseThrow();
       Coverage ground = Coverage.ofSpray(tank, Sprayer.rate(request, sheet));

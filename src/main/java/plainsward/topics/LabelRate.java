@@ -3,6 +3,7 @@ package plainsward.topics;
 import java.util.Optional;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 import plainsward.units.Unit;
 import plainsward.units.Units;
 
@@ -15,6 +16,7 @@ import plainsward.units.Units;
  * @param isPerArea whether it is per area
  */
 record LabelRate(Quantity low, Optional<Quantity> high, boolean isPerArea) {
+  private static final Ratio HALF = Ratio.of(1, 2);
 
   /** The figure that is known, the one said later where both kinds are. */
   static Optional<LabelRate> of(Request request) {
@@ -25,14 +27,24 @@ record LabelRate(Quantity low, Optional<Quantity> high, boolean isPerArea) {
   }
 
   private static LabelRate made(Request request, Known known, boolean perArea) {
-    Quantity low = weighed(request, known, known.amount());
-    Optional<Quantity> high = known.high().map(h -> weighed(request, known, h));
+    Quantity low = share(request, weighed(request, known, known.amount()));
+    Optional<Quantity> high = known.high().map(h -> share(request, weighed(request, known, h)));
+    if (high.isPresent() && request.says("middle-end")) {
+      Quantity middle = low.plus(high.get()).times(HALF);
+      return new LabelRate(middle, Optional.empty(), perArea);
+    }
     if (high.isPresent() && request.says("high-end")) {
       return new LabelRate(high.get(), Optional.empty(), perArea);
     }
     return request.says("low-end")
         ? new LabelRate(low, Optional.empty(), perArea)
         : new LabelRate(low, high, perArea);
+  }
+
+  /** Half of the rate, where it is asked for, and not two passes that make up the whole. */
+  private static Quantity share(Request request, Quantity rate) {
+    boolean half = request.says("half-rate") && !request.says("in-two");
+    return half ? rate.times(HALF) : rate;
   }
 
   /** Ounces of a product known to be dry are weight. */

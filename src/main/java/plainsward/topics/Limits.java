@@ -181,7 +181,8 @@ public final class Limits {
     boolean again =
         request.asks().stream()
                 .anyMatch(a -> a.topic().equals("repeat") && !a.want().equals("applications_left"))
-            && request.turn().all().stream().anyMatch(f -> f.name().equals("planned"));
+            && (request.says("permission")
+                || request.turn().all().stream().anyMatch(f -> f.name().equals("planned")));
     return dose || another || again;
   }
 }
