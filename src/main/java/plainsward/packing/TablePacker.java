@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import plainsward.reading.NameRows;
+import plainsward.reading.PhraseColumn;
 import plainsward.trade.JsonRows;
 import plainsward.trade.PackedRows;
 import plainsward.trade.Row;
@@ -17,7 +18,8 @@ import plainsward.trade.TextRows;
 
 /**
  * Packs the trade tables into one class that is quick to load, with them a table of all names as
- * phrases, whose making takes longer than a sum, and the texts of the screen. Run by the build with
+ * phrases, the phrases of all tables sorted for the search, whose making takes longer than a sum,
+ * and the texts of the screen. Run by the build with
  * two arguments: the folder of the tables and the folder of the compiled classes.
  */
 public final class TablePacker {
@@ -38,13 +40,16 @@ public final class TablePacker {
     }
     tables.put(NameRows.TABLE, NameRows.made());
     tables.put(TextRows.TABLE, texts(classes.resolve(TextRows.FOLDER)));
-    List<byte[]> packed = new ArrayList<>();
-    packed.add((String.join("\n", tables.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII));
-    for (List<Row> rows : tables.values()) {
-      packed.add(TableWriter.written(rows));
+    Map<String, byte[]> packed = new TreeMap<>();
+    for (Map.Entry<String, List<Row>> table : tables.entrySet()) {
+      packed.put(table.getKey(), TableWriter.written(table.getValue()));
     }
+    packed.put(PhraseColumn.PACKED, PhraseColumn.packed());
+    List<byte[]> all = new ArrayList<>();
+    all.add((String.join("\n", packed.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII));
+    all.addAll(packed.values());
     Path holder = classes.resolve(PackedRows.HOLDER + ".class");
-    Files.write(holder, TextClass.of(PackedRows.HOLDER, packed));
+    Files.write(holder, TextClass.of(PackedRows.HOLDER, all));
   }
 
   private static List<Row> texts(Path folder) throws IOException {

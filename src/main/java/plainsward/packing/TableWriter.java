@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import plainsward.trade.PackedRows;
-import plainsward.trade.PackedRows.Kind;
+import plainsward.trade.PackedValues;
 import plainsward.trade.Row;
 
 /** Writes a table as {@link PackedRows} reads it. */
@@ -22,47 +22,57 @@ final class TableWriter {
   private TableWriter() {}
 
   static byte[] written(List<Row> rows) throws IOException {
-    TableWriter writer = new TableWriter();
-    writer.write(rows);
-    return writer.bytes.toByteArray();
-  }
-
-  private void write(List<Row> rows) throws IOException {
     TreeSet<String> sorted = new TreeSet<>();
     rows.forEach(row -> sorted.addAll(row.values().keySet()));
     List<String> keys = new ArrayList<>(sorted);
-    out.writeInt(keys.size());
+    TableWriter head = new TableWriter();
+    head.out.writeInt(keys.size());
     for (String key : keys) {
-      text(key);
+      head.text(key);
     }
-    out.writeInt(rows.size());
+    head.out.writeInt(rows.size());
+    TableWriter body = new TableWriter();
+    int start = head.bytes.size() + Integer.BYTES * rows.size();
     for (Row row : rows) {
-      out.writeInt(row.values().size());
-      for (Map.Entry<String, Object> each : row.values().entrySet()) {
-        out.writeInt(keys.indexOf(each.getKey()));
-        value(each.getValue());
-      }
+      head.out.writeInt(start + body.bytes.size());
+      body.row(keys, row);
+    }
+    head.bytes.writeBytes(body.bytes.toByteArray());
+    return head.bytes.toByteArray();
+  }
+
+  private void row(List<String> keys, Row row) throws IOException {
+    out.writeInt(row.values().size());
+    for (Map.Entry<String, Object> each : row.values().entrySet()) {
+      out.writeInt(keys.indexOf(each.getKey()));
+      TableWriter value = new TableWriter();
+      out.writeByte(value.value(each.getValue()));
+      out.writeInt(value.bytes.size());
+      value.bytes.writeTo(out);
     }
   }
 
-  private void value(Object value) throws IOException {
+  /** Writes a value and tells its kind. */
+  private int value(Object value) throws IOException {
     if (value instanceof String text) {
-      out.writeByte(Kind.TEXT.ordinal());
       text(text);
-    } else if (value instanceof BigDecimal number) {
-      out.writeByte(Kind.NUMBER.ordinal());
+      return PackedValues.TEXT;
+    }
+    if (value instanceof BigDecimal number) {
       text(number.toString());
-    } else if (value instanceof Boolean truth) {
-      out.writeByte((truth ? Kind.TRUE : Kind.FALSE).ordinal());
-    } else if (value instanceof Row.Texts texts) {
-      out.writeByte(Kind.TEXTS.ordinal());
+      return PackedValues.NUMBER;
+    }
+    if (value instanceof Boolean truth) {
+      return truth ? PackedValues.TRUE : PackedValues.FALSE;
+    }
+    if (value instanceof Row.Texts texts) {
       out.writeInt(texts.items().size());
       for (String item : texts.items()) {
         text(item);
       }
-    } else {
-      throw new IllegalArgumentException("a table holds what can't be packed: " + value);
+      return PackedValues.TEXTS;
     }
+    throw new IllegalArgumentException("a table holds what can't be packed: " + value);
   }
 
   private void text(String text) throws IOException {

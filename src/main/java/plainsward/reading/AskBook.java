@@ -2,12 +2,10 @@ package plainsward.reading;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import plainsward.trade.Row;
-import plainsward.trade.Rows;
 
 /** What phrases ask ({@code asks}) and what else they say ({@code signs}). */
 final class AskBook {
@@ -17,22 +15,19 @@ final class AskBook {
 
   private record Wish(String topic, String want, String clause) {}
 
-  private final PhraseBook<Cue> asks = new PhraseBook<>();
-  private final PhraseBook<String> signs = new PhraseBook<>();
+  private final List<Row> askRows = PhraseColumn.ASKS.rows();
+  private final List<Row> signRows = PhraseColumn.SIGNS.rows();
+  private final PhraseBook<Cue> asks = PhraseBook.of(PhraseColumn.ASKS, n -> cue(askRows.get(n)));
+  private final PhraseBook<String> signs =
+      PhraseBook.of(PhraseColumn.SIGNS, n -> signRows.get(n).text("sign"));
 
-  private AskBook() {
-    for (Row row : Rows.of("asks")) {
-      Cue cue =
-          new Cue(
-              row.text("topic"),
-              row.optional("want").orElse(""),
-              row.number("weight").orElseThrow().intValue());
-      row.texts("say").forEach(phrase -> asks.add(phrase, cue));
-    }
-    for (Row row : Rows.of("signs")) {
-      String sign = row.text("sign");
-      row.texts("say").forEach(phrase -> signs.add(phrase, sign));
-    }
+  private AskBook() {}
+
+  private static Cue cue(Row row) {
+    return new Cue(
+        row.text("topic"),
+        row.optional("want").orElse(""),
+        row.number("weight").orElseThrow().intValue());
   }
 
   static AskBook shipped() {
@@ -66,8 +61,6 @@ final class AskBook {
 
   /** What the words say besides. */
   Set<String> signs(List<Token> tokens) {
-    Set<String> said = new HashSet<>();
-    signs.find(tokens).forEach(found -> said.add(found.meaning()));
-    return said;
+    return signs.meaningsIn(tokens);
   }
 }

@@ -8,24 +8,30 @@ import java.util.Map;
 /** The cues of a text by the place that they touch, so that only those near a quantity are seen. */
 final class Cues {
   private final List<Token> tokens;
-  private final int widest;
+  private int widest;
   private final Map<Integer, List<PhraseBook.Found<RoleBook.Cue>>> after = new HashMap<>();
   private final Map<Integer, List<PhraseBook.Found<RoleBook.Cue>>> before = new HashMap<>();
 
-  /**
-   * Cues of a text.
-   *
-   * @param widest the most tokens that may stand between any cue and its quantity
-   */
-  Cues(List<Token> tokens, List<PhraseBook.Found<RoleBook.Cue>> found, int widest) {
+  /** Cues of a text: those that follow their quantity and those that go before it. */
+  Cues(
+      List<Token> tokens,
+      List<PhraseBook.Found<RoleBook.Cue>> following,
+      List<PhraseBook.Found<RoleBook.Cue>> leading) {
     this.tokens = tokens;
-    this.widest = widest;
-    for (PhraseBook.Found<RoleBook.Cue> cue : found) {
-      boolean follows = cue.meaning().after();
-      (follows ? after : before)
-          .computeIfAbsent(follows ? cue.from() : cue.to(), k -> new ArrayList<>())
-          .add(cue);
+    for (PhraseBook.Found<RoleBook.Cue> cue : following) {
+      put(after, cue.from(), cue);
     }
+    for (PhraseBook.Found<RoleBook.Cue> cue : leading) {
+      put(before, cue.to(), cue);
+    }
+  }
+
+  private void put(
+      Map<Integer, List<PhraseBook.Found<RoleBook.Cue>>> into,
+      int place,
+      PhraseBook.Found<RoleBook.Cue> cue) {
+    into.computeIfAbsent(place, k -> new ArrayList<>()).add(cue);
+    widest = Math.max(widest, cue.meaning().within());
   }
 
   /** The weight of each role for a quantity of a kind at a place. */

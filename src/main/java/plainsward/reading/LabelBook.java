@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import plainsward.trade.Row;
-import plainsward.trade.Rows;
 
 /** What words on a label are about ({@code label-fields}); read when a label is first told. */
 final class LabelBook {
@@ -19,18 +18,15 @@ final class LabelBook {
   record Cue(String field, String item, String takes) {}
 
   private static final class Held {
-    static final PhraseBook<Cue> BOOK = load();
+    static final List<Row> ROWS = PhraseColumn.LABEL_FIELDS.rows();
+    static final PhraseBook<Cue> BOOK =
+        PhraseBook.of(PhraseColumn.LABEL_FIELDS, n -> cue(ROWS.get(n)));
   }
 
   private LabelBook() {}
 
-  private static PhraseBook<Cue> load() {
-    PhraseBook<Cue> book = new PhraseBook<>();
-    for (Row row : Rows.of("label-fields")) {
-      Cue cue = new Cue(row.text("field"), row.optional("item").orElse(""), row.text("takes"));
-      row.texts("say").forEach(phrase -> book.add(phrase, cue));
-    }
-    return book;
+  private static Cue cue(Row row) {
+    return new Cue(row.text("field"), row.optional("item").orElse(""), row.text("takes"));
   }
 
   /** The phrases in a text. */

@@ -3,7 +3,6 @@ package plainsward.reading;
 import java.util.ArrayList;
 import java.util.List;
 import plainsward.trade.Row;
-import plainsward.trade.Rows;
 
 /** The names of the trade tables as people say them: weeds, grasses, active ingredients ... */
 final class NameBook {
@@ -11,16 +10,14 @@ final class NameBook {
 
   record Name(NameKind kind, String id) {}
 
-  private final PhraseBook<Name> book = new PhraseBook<>();
+  private final List<Row> rows = PhraseColumn.NAMES.rows();
+  private final PhraseBook<Name> book =
+      PhraseBook.of(PhraseColumn.NAMES, n -> name(rows.get(n)));
 
-  private NameBook() {
-    boolean packed = Rows.arePacked(NameRows.TABLE);
-    for (Row row : packed ? Rows.of(NameRows.TABLE) : NameRows.made()) {
-      Name name = new Name(NameKind.valueOf(row.text("kind")), row.text("id"));
-      for (String phrase : row.texts("say")) {
-        book.add(phrase, name);
-      }
-    }
+  private NameBook() {}
+
+  private static Name name(Row row) {
+    return new Name(NameKind.valueOf(row.text("kind")), row.text("id"));
   }
 
   static NameBook shipped() {

@@ -2,7 +2,6 @@ package plainsward.reading;
 
 import java.util.List;
 import plainsward.trade.Row;
-import plainsward.trade.Rows;
 
 /**
  * The table of cues that decides which role a quantity plays: the words before and after it. The
@@ -22,19 +21,21 @@ final class RoleBook {
    */
   record Cue(String role, String of, boolean after, int weight, int within) {}
 
-  private final PhraseBook<Cue> book = new PhraseBook<>();
-  private int widest;
+  private final List<Row> rows = PhraseColumn.AFTER_ROLES.rows();
+  private final PhraseBook<Cue> after =
+      PhraseBook.of(PhraseColumn.AFTER_ROLES, n -> cue(rows.get(n), true));
+  private final PhraseBook<Cue> before =
+      PhraseBook.of(PhraseColumn.BEFORE_ROLES, n -> cue(rows.get(n), false));
 
-  private RoleBook() {
-    for (Row row : Rows.of("roles")) {
-      String role = row.text("role");
-      String of = row.text("of");
-      int weight = row.number("weight").orElseThrow().intValue();
-      int within = row.number("within").orElseThrow().intValue();
-      widest = Math.max(widest, within);
-      row.texts("after").forEach(p -> book.add(p, new Cue(role, of, true, weight, within)));
-      row.texts("before").forEach(p -> book.add(p, new Cue(role, of, false, weight, within)));
-    }
+  private RoleBook() {}
+
+  private static Cue cue(Row row, boolean after) {
+    return new Cue(
+        row.text("role"),
+        row.text("of"),
+        after,
+        row.number("weight").orElseThrow().intValue(),
+        row.number("within").orElseThrow().intValue());
   }
 
   static RoleBook shipped() {
@@ -43,6 +44,6 @@ final class RoleBook {
 
   /** The cues that stand in a text. */
   Cues cues(List<Token> tokens) {
-    return new Cues(tokens, book.find(tokens), widest);
+    return new Cues(tokens, after.find(tokens), before.find(tokens));
   }
 }

@@ -1,39 +1,25 @@
 package plainsward.safety;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import plainsward.reading.PhraseBook;
+import plainsward.reading.PhraseColumn;
 import plainsward.reading.Token;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
 import plainsward.trade.Row;
-import plainsward.trade.Rows;
 
 /**
  * The third guard: an answer carries the cautions that its own matter plainly calls for, by its
  * topic or by the words of the question. The cues stand in the table {@code caution-cues}.
  */
 public final class CautionGuard {
-  private static final List<Row> ROWS = Rows.of("caution-cues");
-  private static final PhraseBook<Integer> WORDS = new PhraseBook<>();
-  private static final Map<Integer, PhraseBook<Integer>> UNLESS = new HashMap<>();
-
-  static {
-    for (int i = 0; i < ROWS.size(); i++) {
-      int row = i;
-      ROWS.get(i).texts("say").forEach(phrase -> WORDS.add(phrase, row));
-      if (!ROWS.get(i).texts("unless").isEmpty()) {
-        PhraseBook<Integer> unless = new PhraseBook<>();
-        ROWS.get(i).texts("unless").forEach(phrase -> unless.add(phrase, row));
-        UNLESS.put(row, unless);
-      }
-    }
-  }
+  private static final List<Row> ROWS = PhraseColumn.CAUTIONS.rows();
+  private static final PhraseBook<Integer> WORDS = PhraseBook.of(PhraseColumn.CAUTIONS, n -> n);
+  private static final PhraseBook<Integer> UNLESS =
+      PhraseBook.of(PhraseColumn.LIFTED_CAUTIONS, n -> n);
 
   private CautionGuard() {}
 
@@ -43,10 +29,10 @@ public final class CautionGuard {
       return reply;
     }
     List<String> found = new ArrayList<>();
-    Set<Integer> said = new HashSet<>();
-    WORDS.find(question).forEach(f -> said.add(f.meaning()));
+    Set<Integer> said = WORDS.meaningsIn(question);
+    Set<Integer> lifted = UNLESS.meaningsIn(question);
     for (int i = 0; i < ROWS.size(); i++) {
-      if (applies(i, reply, said) && !lifted(i, question)) {
+      if (applies(i, reply, said) && !lifted.contains(i)) {
         found.add(ROWS.get(i).text("caution"));
       }
     }
@@ -64,10 +50,5 @@ public final class CautionGuard {
     List<String> of = row.texts("of");
     boolean topic = of.isEmpty() || reply.topics().stream().anyMatch(of::contains);
     return said.contains(i) && topic;
-  }
-
-  private static boolean lifted(int i, List<Token> question) {
-    PhraseBook<Integer> unless = UNLESS.get(i);
-    return unless != null && unless.isIn(question);
   }
 }

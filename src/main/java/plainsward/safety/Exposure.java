@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Facts;
 import plainsward.reading.PhraseBook;
+import plainsward.reading.PhraseColumn;
 import plainsward.reading.Token;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
@@ -21,7 +22,9 @@ import plainsward.trade.Rows;
  * published advice named in the table {@code first-aid}.
  */
 public final class Exposure {
-  private static final PhraseBook<String> SIGNS = book();
+  private static final List<Row> ROWS = PhraseColumn.EXPOSURE.rows();
+  private static final PhraseBook<String> SIGNS =
+      PhraseBook.of(PhraseColumn.EXPOSURE, n -> ROWS.get(n).text("sign"));
   private static final List<Row> ADVICE = Rows.of("first-aid");
   private static final Set<String> CALMING = Set.of("long-past", "planning", "unrelated");
   private static final Set<String> SYMPTOMS = Set.of("breathed", "fumes");
@@ -29,14 +32,6 @@ public final class Exposure {
       "Outside the United States, call your own poison help line or a doctor.";
 
   private Exposure() {}
-
-  private static PhraseBook<String> book() {
-    PhraseBook<String> book = new PhraseBook<>();
-    for (Row row : Rows.of("exposure")) {
-      row.texts("say").forEach(phrase -> book.add(phrase, row.text("sign")));
-    }
-    return book;
-  }
 
   /** What to do now, where somebody or something may have been exposed; else nothing. */
   public static Optional<Reply> check(Facts turn) {

@@ -8,13 +8,13 @@ import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.reading.PhraseBook;
+import plainsward.reading.PhraseColumn;
 import plainsward.records.Lawn;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
 import plainsward.trade.NameTable;
 import plainsward.trade.Row;
-import plainsward.trade.Rows;
 import plainsward.units.Shown;
 
 /** Takes in what stands in and near a named lawn: its grass, trees, water, vegetables. */
@@ -27,13 +27,9 @@ final class LawnDesk {
   private final int turn;
 
   private static final class Held {
-    static final PhraseBook<String> NOTES = new PhraseBook<>();
-
-    static {
-      for (Row row : Rows.of("lawn-notes")) {
-        row.texts("say").forEach(phrase -> NOTES.add(phrase, row.text("note")));
-      }
-    }
+    static final List<Row> ROWS = PhraseColumn.LAWN_NOTES.rows();
+    static final PhraseBook<String> NOTES =
+        PhraseBook.of(PhraseColumn.LAWN_NOTES, n -> ROWS.get(n).text("note"));
   }
 
   LawnDesk(Memory memory, int turn) {

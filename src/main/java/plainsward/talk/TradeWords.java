@@ -2,23 +2,13 @@ package plainsward.talk;
 
 import java.util.List;
 import plainsward.reading.PhraseBook;
+import plainsward.reading.PhraseColumn;
 import plainsward.reading.Token;
-import plainsward.trade.Row;
-import plainsward.trade.Rows;
 
 /** Words that show that a question is about lawns, weeds or spraying at all. */
 final class TradeWords {
-  private static final PhraseBook<Boolean> WORDS = new PhraseBook<>();
-  private static final PhraseBook<Boolean> OUTSIDE = new PhraseBook<>();
-
-  static {
-    for (Row row : Rows.of("outside")) {
-      row.texts("say").forEach(phrase -> OUTSIDE.add(phrase, true));
-    }
-    for (Row row : Rows.of("trade-words")) {
-      row.texts("say").forEach(phrase -> WORDS.add(phrase, true));
-    }
-  }
+  private static final PhraseBook<Integer> WORDS = PhraseBook.of(PhraseColumn.TRADE, n -> n);
+  private static final PhraseBook<Integer> OUTSIDE = PhraseBook.of(PhraseColumn.OUTSIDE, n -> n);
 
   private TradeWords() {}
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.PhraseBook;
+import plainsward.reading.PhraseColumn;
 import plainsward.reading.Token;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
@@ -31,7 +32,10 @@ final class WeedBook {
   private final Map<String, Row> byId = new LinkedHashMap<>();
   private final Map<String, Set<String>> traitsOf = new HashMap<>();
   private final Map<String, Integer> carriers = new HashMap<>();
-  private final PhraseBook<String> traits = new PhraseBook<>();
+  private final List<Row> traitRows = PhraseColumn.TRAITS.rows();
+  private final PhraseBook<String> traits =
+      PhraseBook.of(
+          PhraseColumn.TRAITS, n -> traitRows.get(n).text("trait").toLowerCase(Locale.ROOT));
 
   private WeedBook() {
     for (Row row : Rows.of("weeds")) {
@@ -41,19 +45,6 @@ final class WeedBook {
       row.texts("season").forEach(t -> looks.add(t.toLowerCase(Locale.ROOT)));
       traitsOf.put(row.text("id"), looks);
       looks.forEach(t -> carriers.merge(t, 1, Integer::sum));
-    }
-    for (Row row : Rows.of("traits")) {
-      String trait = row.text("trait").toLowerCase(Locale.ROOT);
-      addPhrase(row.text("trait"), trait);
-      row.texts("said").forEach(said -> addPhrase(said, trait));
-    }
-  }
-
-  private void addPhrase(String said, String trait) {
-    String plain = said.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9 '#-]", " ");
-    String phrase = plain.replace("-", " ").replace("'", "").strip().replaceAll("\\s+", " * ");
-    if (!phrase.isEmpty()) {
-      traits.add(said.split(" ").length > 3 ? phrase : phrase.replace(" * ", " "), trait);
     }
   }
 
@@ -67,8 +58,7 @@ final class WeedBook {
 
   /** The weeds that fit the words, best first. */
   List<Match> matches(List<Token> tokens) {
-    Set<String> said = new HashSet<>();
-    traits.find(tokens).forEach(found -> said.add(found.meaning()));
+    Set<String> said = traits.meaningsIn(tokens);
     List<Match> all = new ArrayList<>();
     for (Row weed : byId.values()) {
       List<String> fit =

@@ -1,22 +1,20 @@
 package plainsward.trade;
 
-import java.math.BigDecimal;
-import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.Collections;
+import java.util.AbstractList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.RandomAccess;
 
 /**
- * Reads a table as the build packs it, so that it costs neither a search through the jar nor taking
- * JSON apart: the keys' number and the keys, then the rows' number and for each its values' number
- * and the values, each with its key's place. {@code packing.TableWriter} writes it.
+ * A table as the build packs it, so that it costs neither a search through the jar nor taking JSON
+ * apart, and of a row only what is asked for is made: the keys' number and the keys, the rows'
+ * number, where each row begins, and the rows as {@link PackedValues} reads them. {@code
+ * packing.TableWriter} writes it. All numbers have their high byte first.
  */
-public final class PackedRows {
+public final class PackedRows extends AbstractList<Row> implements RandomAccess {
   /** The class that holds the tables, by its internal name. */
   public static final String HOLDER = "plainsward/trade/PackedTables";
 
@@ -25,33 +23,23 @@ public final class PackedRows {
 
   private static final Map<String, Integer> NUMBERS = numbers();
 
-  /** The kinds of values. */
-  public enum Kind {
-    /** A length and the letters. */
-    TEXT,
-    /** A text of digits. */
-    NUMBER,
-    /** No more. */
-    TRUE,
-    /** No more. */
-    FALSE,
-    /** A number of texts and those. */
-    TEXTS
-  }
-
-  private static final Kind[] KINDS = Kind.values();
-
-  private final ByteBuffer bytes;
+  private final byte[] bytes;
   private final String file;
   private final String[] keys;
+  private final int starts;
+  private final Row[] rows;
 
   private PackedRows(String name, byte[] bytes) {
-    this.bytes = ByteBuffer.wrap(bytes);
+    this.bytes = bytes;
     this.file = Rows.file(name);
-    this.keys = new String[this.bytes.getInt()];
+    this.keys = new String[number(bytes, 0)];
+    int at = 4;
     for (int i = 0; i < keys.length; i++) {
-      keys[i] = text();
+      keys[i] = text(bytes, at).intern();
+      at = afterText(bytes, at);
     }
+    this.rows = new Row[number(bytes, at)];
+    this.starts = at + 4;
   }
 
   private static Map<String, Integer> numbers() {
@@ -81,6 +69,11 @@ public final class PackedRows {
     return bytes;
   }
 
+  /** What was packed under a name that {@link Rows#arePacked} knows, as it is. */
+  public static byte[] bytes(String name) {
+    return bytes(NUMBERS.get(name));
+  }
+
   /** Whether a table of this name was packed. */
   static boolean has(String name) {
     return NUMBERS.containsKey(name);
@@ -88,53 +81,41 @@ public final class PackedRows {
 
   /** The rows of a table that was packed. */
   static List<Row> of(String name) {
-    return new PackedRows(name, bytes(NUMBERS.get(name))).rows();
+    return new PackedRows(name, bytes(name));
   }
 
-  private List<Row> rows() {
-    int count = bytes.getInt();
-    List<Row> rows = new ArrayList<>(count);
-    for (int i = 0; i < count; i++) {
-      rows.add(new Row(file, i, values()));
+  @Override
+  public int size() {
+    return rows.length;
+  }
+
+  /** Two threads may both make a row; they are alike, and one of them stays. */
+  @Override
+  public Row get(int number) {
+    Row row = rows[number];
+    if (row == null) {
+      int start = number(bytes, starts + 4 * number);
+      row = new Row(file, number, new PackedValues(bytes, keys, start));
+      rows[number] = row;
     }
-    return rows;
+    return row;
   }
 
-  private Map<String, Object> values() {
-    int count = bytes.getInt();
-    Map<String, Object> values = new LinkedHashMap<>();
-    for (int i = 0; i < count; i++) {
-      String key = keys[bytes.getInt()];
-      values.put(key, value());
-    }
-    return values;
+  static int number(byte[] bytes, int at) {
+    return bytes[at] << 24
+        | (bytes[at + 1] & 0xFF) << 16
+        | (bytes[at + 2] & 0xFF) << 8
+        | bytes[at + 3] & 0xFF;
   }
 
-  private Object value() {
-    return switch (KINDS[bytes.get()]) {
-      case TEXT -> text();
-      case NUMBER -> new BigDecimal(text());
-      case TRUE -> Boolean.TRUE;
-      case FALSE -> Boolean.FALSE;
-      case TEXTS -> texts();
-    };
-  }
-
-  private Row.Texts texts() {
-    int count = bytes.getInt();
-    List<String> items = new ArrayList<>(count);
-    for (int i = 0; i < count; i++) {
-      items.add(text());
-    }
-    return new Row.Texts(Collections.unmodifiableList(items));
-  }
-
-  private String text() {
-    int length = bytes.getInt();
+  /** A length and the letters. */
+  static String text(byte[] bytes, int at) {
+    int length = number(bytes, at);
     Charset charset = (length & WIDE) == 0 ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8;
-    int size = length & ~WIDE;
-    String text = new String(bytes.array(), bytes.position(), size, charset);
-    bytes.position(bytes.position() + size);
-    return text;
+    return new String(bytes, at + 4, length & ~WIDE, charset);
+  }
+
+  static int afterText(byte[] bytes, int at) {
+    return at + 4 + (number(bytes, at) & ~WIDE);
   }
 }

@@ -1,0 +1,229 @@
+package plainsward.reading;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Makes the bytes of a {@link PhraseTrie} of the phrases of one book or of many. */
+final class TrieMaker {
+  private static final int MOST = 0xFFFF;
+
+  private final List<Node> roots = new ArrayList<>();
+  private final List<Integer> meanings = new ArrayList<>();
+  private final Map<String, Integer> tags = new TreeMap<>();
+  private final Map<String, Integer> words = new TreeMap<>();
+  private final Map<String, Integer> prefixes = new TreeMap<>();
+  private final Bytes out = new Bytes();
+
+  /** What may follow the parts so far, and the sequences that end here. */
+  private static final class Node {
+    final Map<PhrasePart, Node> next = new LinkedHashMap<>();
+    final List<Integer> ends = new ArrayList<>();
+  }
+
+  /** A way on by a label. */
+  private record Way(int label, int node) {}
+
+  /** Begins the next book; the first has number 0. */
+  void book() {
+    roots.add(new Node());
+  }
+
+  /**
+   * Adds a phrase to the book last begun.
+   *
+   * @param meaning the number of what it means
+   * @throws IllegalArgumentException if the phrase is broken
+   */
+  void add(String phrase, int meaning) {
+    for (List<PhrasePart> parts : PhraseParser.parse(phrase)) {
+      Node node = roots.get(roots.size() - 1);
+      for (PhrasePart part : parts) {
+        node = node.next.computeIfAbsent(part, p -> new Node());
+      }
+      node.ends.add(meanings.size());
+      meanings.add(meaning);
+    }
+  }
+
+  /** The whole as bytes. */
+  byte[] bytes() {
+    roots.forEach(this::collect);
+    int label = TrieLayout.TAGS;
+    for (Map<String, Integer> kind : List.of(tags, words, prefixes)) {
+      for (Map.Entry<String, Integer> each : kind.entrySet()) {
+        each.setValue(label++);
+      }
+    }
+    if (label > MOST || meanings.size() > MOST) {
+      throw new IllegalStateException("the phrases are too many for their packed form");
+    }
+    out.fill(TrieLayout.HEAD);
+    Map<Integer, List<Way>> byLabel = new TreeMap<>();
+    for (int book = 0; book < roots.size(); book++) {
+      for (Map.Entry<PhrasePart, Node> each : roots.get(book).next.entrySet()) {
+        int node = node(each.getValue());
+        for (int first : labels(each.getKey())) {
+          byLabel.computeIfAbsent(first, l -> new ArrayList<>()).add(new Way(book, node));
+        }
+      }
+    }
+    roots(byLabel, label);
+    table(words, TrieLayout.WORDS, TrieLayout.WORD_PLACES);
+    table(prefixes, TrieLayout.PREFIXES, TrieLayout.PREFIX_PLACES);
+    out.set(TrieLayout.SHORTEST, prefixes.keySet().stream().mapToInt(String::length).min().orElse(1));
+    out.set(TrieLayout.LONGEST, prefixes.keySet().stream().mapToInt(String::length).max().orElse(0));
+    out.set(TrieLayout.TAG_NAMES, out.size());
+    out.one(tags.size());
+    tags.keySet().forEach(out::text);
+    out.set(TrieLayout.SEQUENCES, out.size());
+    meanings.forEach(out::two);
+    return out.all();
+  }
+
+  private void collect(Node node) {
+    for (Map.Entry<PhrasePart, Node> each : node.next.entrySet()) {
+      PhrasePart part = each.getKey();
+      part.words().forEach(w -> (part.kind() == PhrasePart.Kind.NAME ? tags : words).put(w, 0));
+      part.prefixes().forEach(p -> prefixes.put(p, 0));
+      collect(each.getValue());
+    }
+  }
+
+  private List<Integer> labels(PhrasePart part) {
+    return switch (part.kind()) {
+      case NUMBER -> List.of(TrieLayout.NUMBER);
+      case ANY -> List.of(TrieLayout.ANY);
+      case GAP -> List.of(TrieLayout.GAP);
+      case START -> List.of(TrieLayout.START);
+      case END -> List.of(TrieLayout.END);
+      case NAME -> part.words().stream().map(tags::get).toList();
+      case WORDS -> {
+        List<Integer> all = new ArrayList<>();
+        part.words().forEach(word -> all.add(words.get(word)));
+        part.prefixes().forEach(prefix -> all.add(prefixes.get(prefix)));
+        yield all;
+      }
+    };
+  }
+
+  /** Writes a node, those that follow it first; where it stands. */
+  private int node(Node node) {
+    List<Way> special = new ArrayList<>();
+    List<Way> spoken = new ArrayList<>();
+    for (Map.Entry<PhrasePart, Node> each : node.next.entrySet()) {
+      int next = node(each.getValue());
+      boolean plain = each.getKey().kind() == PhrasePart.Kind.WORDS;
+      labels(each.getKey()).forEach(label -> (plain ? spoken : special).add(new Way(label, next)));
+    }
+    spoken.sort((a, b) -> Integer.compare(a.label, b.label));
+    int at = out.size();
+    out.one(node.ends.size());
+    node.ends.forEach(out::two);
+    out.one(special.size());
+    out.two(spoken.size());
+    special.forEach(this::way);
+    spoken.forEach(this::way);
+    return at;
+  }
+
+  private void way(Way way) {
+    out.two(way.label);
+    out.three(way.node);
+  }
+
+  private void roots(Map<Integer, List<Way>> byLabel, int labels) {
+    int[] places = new int[labels];
+    byLabel.forEach(
+        (label, ways) -> {
+          places[label] = out.size();
+          out.two(ways.size());
+          for (Way way : ways) {
+            out.one(way.label);
+            out.three(way.node);
+          }
+        });
+    out.set(TrieLayout.ROOTS, out.size());
+    for (int place : places) {
+      out.three(place);
+    }
+  }
+
+  private void table(Map<String, Integer> texts, int start, int size) {
+    int places = Integer.highestOneBit(Math.max(1, texts.size())) * 4;
+    int[] table = new int[places];
+    for (Map.Entry<String, Integer> each : texts.entrySet()) {
+      int place = each.getKey().hashCode() & (places - 1);
+      while (table[place] != 0) {
+        place = (place + 1) & (places - 1);
+      }
+      table[place] = out.size();
+      out.two(each.getValue());
+      out.text(each.getKey());
+    }
+    out.set(start, out.size());
+    out.set(size, places);
+    for (int place : table) {
+      out.three(place);
+    }
+  }
+
+  /** Bytes that grow, and whose head is set at the end. */
+  private static final class Bytes {
+    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    private final byte[] head = new byte[TrieLayout.HEAD];
+
+    int size() {
+      return bytes.size();
+    }
+
+    void fill(int count) {
+      bytes.writeBytes(new byte[count]);
+    }
+
+    void one(int value) {
+      if (value < 0 || value > 0xFF) {
+        throw new IllegalStateException("a number of a packed phrase is too great: " + value);
+      }
+      bytes.write(value);
+    }
+
+    void two(int value) {
+      if (value > MOST) {
+        throw new IllegalStateException("a number of a packed phrase is too great: " + value);
+      }
+      one(value >> 8);
+      one(value & 0xFF);
+    }
+
+    void three(int value) {
+      one(value >> 16);
+      two(value & MOST);
+    }
+
+    void text(String text) {
+      byte[] letters = text.getBytes(StandardCharsets.ISO_8859_1);
+      if (!new String(letters, StandardCharsets.ISO_8859_1).equals(text)) {
+        throw new IllegalArgumentException("a phrase has letters beyond Latin-1: " + text);
+      }
+      one(letters.length);
+      bytes.writeBytes(letters);
+    }
+
+    void set(int place, int value) {
+      head[place] = (byte) (value >> 16);
+      head[place + 1] = (byte) (value >> 8);
+      head[place + 2] = (byte) value;
+    }
+
+    byte[] all() {
+      byte[] all = bytes.toByteArray();
+      System.arraycopy(head, 0, all, 0, head.length);
+      return all;
+    }
+  }
+}
