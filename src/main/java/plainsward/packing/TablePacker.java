@@ -11,7 +11,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import plainsward.reading.NameRows;
 import plainsward.reading.PhraseColumn;
+import plainsward.reading.SpellingWords;
 import plainsward.trade.JsonRows;
+import plainsward.trade.MeasureWords;
 import plainsward.trade.PackedRows;
 import plainsward.trade.Row;
 import plainsward.trade.TextRows;
@@ -39,12 +41,17 @@ public final class TablePacker {
       tables.put(name, JsonRows.of(name));
     }
     tables.put(NameRows.TABLE, NameRows.made());
+    tables.put(SpellingWords.BY_FIRST, SpellingWords.byFirst());
     tables.put(TextRows.TABLE, texts(classes.resolve(TextRows.FOLDER)));
     Map<String, byte[]> packed = new TreeMap<>();
     for (Map.Entry<String, List<Row>> table : tables.entrySet()) {
       packed.put(table.getKey(), TableWriter.written(table.getValue()));
     }
     packed.put(PhraseColumn.PACKED, PhraseColumn.packed());
+    packed.put(MeasureWords.PACKED_SPELLINGS, MeasureWords.packedSpellings());
+    packed.put(MeasureWords.PACKED_FIRSTS, MeasureWords.packedFirsts());
+    packed.put(SpellingWords.SLIPS, SpellingWords.slips());
+    packed.put(SpellingWords.KNOWN, SpellingWords.known());
     List<byte[]> all = new ArrayList<>();
     all.add((String.join("\n", packed.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII));
     all.addAll(packed.values());

@@ -10,13 +10,17 @@ import plainsward.units.Ratio;
 
 /** Areas to be worked out side by side: "2, 3 and 4 thousand", "2,000 to 8,000 by 1,000". */
 final class AreaLists {
-  private static final Pattern THOUSANDS = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
   private static final int MOST_OPTIONS = 12;
   private static final Ratio SMALLEST = Ratio.of(100);
   private static final Set<String> AND = Set.of("and", "plus", "+", "&", "another", "also");
   private static final Set<String> ADDED =
       Set.of("both", "total", "together", "altogether", "lawns", "plus", "but", "combined");
   private static final Set<String> STEP = Set.of("by", "every", "step", "steps");
+
+  /** Made when first wanted: few questions list areas. */
+  private static final class Thousands {
+    static final Pattern SAID = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
+  }
 
   private final Passage passage;
 
@@ -36,8 +40,9 @@ final class AreaLists {
   private void options(List<Fact> all) {
     for (int i = all.size() - 1; i > 0; i--) {
       Fact last = all.get(i);
-      boolean thousands = last.name().equals("area") && THOUSANDS.matcher(last.said()).matches();
-      if (!thousands || last.value().isEmpty()) {
+      boolean listed =
+          last.name().equals("area") && last.value().isPresent() && isSmallNumber(all.get(i - 1));
+      if (!listed || !Thousands.SAID.matcher(last.said()).matches()) {
         continue;
       }
       int k = i - 1;

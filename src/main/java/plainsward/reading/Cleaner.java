@@ -11,15 +11,18 @@ public final class Cleaner {
   /** The most characters of a question that are read. */
   public static final int MOST = 10_000;
 
-  private static final Pattern ESCAPES = Pattern.compile("\u001b\\[[0-9;?]{0,20}[ -/]{0,4}[@-~]");
-  private static final Pattern HIDDEN =
-      Pattern.compile(
-          "[\\u0000-\\u0008\\u000b-\\u001f\\u007f-\\u009f\\u200b-\\u200f\\u202a-\\u202e"
-              + "\\u2060-\\u206f\\ufeff\\ufff9-\\uffff]");
+  /** Made when first wanted: most questions are plain letters. */
+  private static final class Odd {
+    static final Pattern ESCAPES = Pattern.compile("\u001b\\[[0-9;?]{0,20}[ -/]{0,4}[@-~]");
+    static final Pattern HIDDEN =
+        Pattern.compile(
+            "[\\u0000-\\u0008\\u000b-\\u001f\\u007f-\\u009f\\u200b-\\u200f\\u202a-\\u202e"
+                + "\\u2060-\\u206f\\ufeff\\ufff9-\\uffff]");
 
-  /** The thin or unbreakable space that parts thousands: it joins the digits to one number. */
-  private static final Pattern GROUPED =
-      Pattern.compile("(?<=[0-9])[\\u00a0\\u2009\\u202f](?=[0-9]{3}(?![0-9]))");
+    /** The thin or unbreakable space that parts thousands: it joins the digits to one number. */
+    static final Pattern GROUPED =
+        Pattern.compile("(?<=[0-9])[\\u00a0\\u2009\\u202f](?=[0-9]{3}(?![0-9]))");
+  }
 
   private Cleaner() {}
 
@@ -29,10 +32,10 @@ public final class Cleaner {
     if (isPlain(text)) {
       return text;
     }
-    text = ESCAPES.matcher(text).replaceAll("");
-    text = HIDDEN.matcher(text).replaceAll(" ");
+    text = Odd.ESCAPES.matcher(text).replaceAll("");
+    text = Odd.HIDDEN.matcher(text).replaceAll(" ");
     text = parted(text);
-    text = GROUPED.matcher(text).replaceAll("");
+    text = Odd.GROUPED.matcher(text).replaceAll("");
     text = Normalizer.normalize(text, Normalizer.Form.NFKC);
     return sameSigns(text);
   }

@@ -84,14 +84,16 @@ final class Passage {
 
   /** The role that the cues speak for most, or {@code usual} where none does. */
   String role(String of, int from, int to, String usual) {
-    return weights(of, from, to).entrySet().stream()
-        .max(
-            (a, b) ->
-                a.getValue().equals(b.getValue())
-                    ? a.getKey().compareTo(b.getKey())
-                    : a.getValue().compareTo(b.getValue()))
-        .map(Map.Entry::getKey)
-        .orElse(usual);
+    String loudest = usual;
+    int most = Integer.MIN_VALUE;
+    for (Map.Entry<String, Integer> each : weights(of, from, to).entrySet()) {
+      int weight = each.getValue();
+      if (weight > most || weight == most && each.getKey().compareTo(loudest) > 0) {
+        loudest = each.getKey();
+        most = weight;
+      }
+    }
+    return loudest;
   }
 
   /** Whether one of these words stands up to {@code reach} tokens before a place. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import plainsward.trade.PackedWords;
 
 /**
  * The phrases of many books, ready to be looked for: which words may follow which. The build makes
@@ -18,10 +19,8 @@ final class PhraseTrie {
   private static final int MOST_KEPT = 20_000;
 
   private final byte[] bytes;
-  private final int words;
-  private final int wordPlaces;
-  private final int prefixes;
-  private final int prefixPlaces;
+  private final PackedWords words;
+  private final PackedWords prefixes;
   private final int shortest;
   private final int longest;
   private final int roots;
@@ -31,10 +30,8 @@ final class PhraseTrie {
 
   PhraseTrie(byte[] bytes) {
     this.bytes = bytes;
-    words = three(TrieLayout.WORDS);
-    wordPlaces = three(TrieLayout.WORD_PLACES);
-    prefixes = three(TrieLayout.PREFIXES);
-    prefixPlaces = three(TrieLayout.PREFIX_PLACES);
+    words = new PackedWords(bytes, three(TrieLayout.WORDS));
+    prefixes = new PackedWords(bytes, three(TrieLayout.PREFIXES));
     shortest = three(TrieLayout.SHORTEST);
     longest = three(TrieLayout.LONGEST);
     roots = three(TrieLayout.ROOTS);
@@ -103,40 +100,21 @@ final class PhraseTrie {
     int most = word.length() > longest ? longest : word.length();
     for (int i = 0; i < most; i++) {
       hash = 31 * hash + word.charAt(i);
-      int label = i + 1 < shortest ? 0 : label(word, i + 1, hash, prefixes, prefixPlaces);
-      if (label != 0) {
+      int label = i + 1 < shortest ? PackedWords.NONE : prefixes.find(word, i + 1, hash);
+      if (label != PackedWords.NONE) {
         if (count == labels.length) {
           labels = Arrays.copyOf(labels, 2 * count);
         }
         labels[count++] = label;
       }
     }
-    int whole = label(word, word.length(), word.hashCode(), words, wordPlaces);
-    labels = Arrays.copyOf(labels, count + (whole == 0 ? 0 : 1));
-    if (whole != 0) {
-      labels[count] = whole;
+    int whole = words.find(word);
+    if (whole == PackedWords.NONE) {
+      return Arrays.copyOf(labels, count);
     }
+    labels = Arrays.copyOf(labels, count + 1);
+    labels[count] = whole;
     return labels;
-  }
-
-  private int label(String word, int length, int hash, int table, int places) {
-    int place = hash & (places - 1);
-    for (int at = three(table + 3 * place); at != 0; at = three(table + 3 * place)) {
-      if (bytes[at + 2] == length && isAt(word, length, at + 3)) {
-        return two(at);
-      }
-      place = (place + 1) & (places - 1);
-    }
-    return 0;
-  }
-
-  private boolean isAt(String word, int length, int at) {
-    for (int i = 0; i < length; i++) {
-      if (word.charAt(i) != (bytes[at + i] & 0xFF)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private int two(int at) {

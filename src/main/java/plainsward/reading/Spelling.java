@@ -1,16 +1,12 @@
 package plainsward.reading;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.trade.MeasureWord;
 import plainsward.trade.MeasureWords;
-import plainsward.trade.Row;
-import plainsward.trade.Rows;
 
 /**
  * Mends typos of the words that carry a dose or a question. Known slips stand in the table {@code
@@ -36,28 +32,9 @@ final class Spelling {
       Set.of(
           "for", "from", "front", "full", "first", "five", "four", "fall", "field", "fescue", "of");
 
-  private final Map<String, String> slips = new HashMap<>();
-  private final Set<String> words = new HashSet<>();
-  private final Map<Character, List<String>> byFirst = new HashMap<>();
-  private final Set<String> ownWords = new HashSet<>();
+  private final SpellingWords words = new SpellingWords();
 
-  private Spelling() {
-    for (Row row : Rows.of("typos")) {
-      row.texts("slips").forEach(slip -> slips.put(slip, row.text("word")));
-      if (row.flag("mend")) {
-        words.add(row.text("word"));
-      }
-      ownWords.addAll(row.texts("others"));
-    }
-    for (String spelling : MeasureWords.shipped().spellings()) {
-      if (spelling.indexOf(' ') < 0 && spelling.length() >= SHORTEST) {
-        words.add(spelling);
-      }
-    }
-    for (String word : words) {
-      byFirst.computeIfAbsent(word.charAt(0), k -> new ArrayList<>()).add(word);
-    }
-  }
+  private Spelling() {}
 
   static Spelling shipped() {
     return SHIPPED;
@@ -113,16 +90,16 @@ final class Spelling {
 
   private Token mended(Token token) {
     String norm = token.norm();
-    String slip = slips.get(norm);
+    String slip = words.slip(norm);
     if (slip != null) {
       return token.as(slip);
     }
     boolean leave =
         norm.length() < SHORTEST_NUMBER
             || norm.length() > 14
-            || words.contains(norm)
-            || ownWords.contains(norm)
-            || norm.endsWith("s") && words.contains(norm.substring(0, norm.length() - 1))
+            || words.isMendedTo(norm)
+            || words.isItsOwn(norm)
+            || norm.endsWith("s") && words.isMendedTo(norm.substring(0, norm.length() - 1))
             || NumberWords.isNumberWord(norm);
     return leave ? token : token.as(nearest(norm));
   }
@@ -135,7 +112,7 @@ final class Spelling {
 
   private String nearest(String norm) {
     String found = null;
-    for (String word : byFirst.getOrDefault(norm.charAt(0), List.of())) {
+    for (String word : words.of(norm.charAt(0))) {
       boolean longEnough = norm.length() >= SHORTEST || NumberWords.isNumberWord(word);
       if (longEnough && Math.abs(word.length() - norm.length()) <= 1 && Slip.isOne(norm, word)) {
         if (found != null && !isSame(found, word)) {
@@ -150,7 +127,7 @@ final class Spelling {
 
   /** Whether it is two slips from a long number word, so that a number may have been meant. */
   private boolean isAlmostNumber(String norm) {
-    for (String word : byFirst.getOrDefault(norm.charAt(0), List.of())) {
+    for (String word : words.of(norm.charAt(0))) {
       boolean large =
           word.length() >= SHORTEST
               && NumberWords.isNumberWord(word)

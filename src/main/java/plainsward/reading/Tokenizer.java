@@ -8,11 +8,14 @@ import java.util.regex.Pattern;
 
 /** Cuts cleaned text into words, numbers and signs. */
 final class Tokenizer {
-  /** "1.500,50", as written on the Continent, and "12,34,567.89", as written in India. */
-  private static final Pattern FOREIGN =
-      Pattern.compile(
-          "[0-9]{1,3}(\\.[0-9]{3})+,[0-9]{1,2}(?![0-9,.]?[0-9])"
-              + "|[0-9]{1,2}(,[0-9]{2})+,[0-9]{3}\\.[0-9]+");
+  /** Expressions are made when first wanted: few numbers have a point and a comma. */
+  private static final class Foreign {
+    /** "1.500,50", as written on the Continent, and "12,34,567.89", as written in India. */
+    static final Pattern NUMBER =
+        Pattern.compile(
+            "[0-9]{1,3}(\\.[0-9]{3})+,[0-9]{1,2}(?![0-9,.]?[0-9])"
+                + "|[0-9]{1,2}(,[0-9]{2})+,[0-9]{3}\\.[0-9]+");
+  }
 
   private final String text;
   private final List<Token> tokens = new ArrayList<>();
@@ -80,15 +83,31 @@ final class Tokenizer {
     return c >= '0' && c <= '9';
   }
 
+  /** The end of a number with both points and commas that stands here, or 0. */
+  private int foreign() {
+    int end = at;
+    boolean point = false;
+    boolean comma = false;
+    for (char c = text.charAt(end); isDigit(c) || c == '.' || c == ','; c = at(++end)) {
+      point |= c == '.';
+      comma |= c == ',';
+    }
+    if (!point || !comma) {
+      return 0;
+    }
+    Matcher number = Foreign.NUMBER.matcher(text).region(at, text.length());
+    return number.lookingAt() ? number.end() : 0;
+  }
+
   private void number() {
     int end = chemical();
     if (end > 0) {
       add(Token.Kind.WORD, end);
       return;
     }
-    Matcher foreign = FOREIGN.matcher(text).region(at, text.length());
-    if (foreign.lookingAt()) {
-      add(Token.Kind.NUMBER, foreign.end());
+    end = foreign();
+    if (end > 0) {
+      add(Token.Kind.NUMBER, end);
       return;
     }
     end = at;

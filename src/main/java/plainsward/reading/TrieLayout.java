@@ -1,13 +1,13 @@
 package plainsward.reading;
 
+import plainsward.trade.PackedWords;
+
 /**
- * How a {@link PhraseTrie} lies in its bytes, all numbers with the high byte first: a head of eight
+ * How a {@link PhraseTrie} lies in its bytes, all numbers with the high byte first: a head of seven
  * numbers of three bytes, and what they point at.
  *
  * <ul>
- *   <li>A table of words and one of beginnings of words: a power of two of places (three bytes
- *       each, 0 where empty), found by the hash of the text and then the next ones; there a label
- *       (two bytes), the length and the letters.
+ *   <li>The words and the beginnings of words with their labels, as {@link PackedWords}.
  *   <li>Tags: how many (one byte), and for each its length and letters; the first has label {@link
  *       #TAGS}.
  *   <li>Roots: for each label three bytes that point at how many ways begin with it (two bytes),
@@ -19,25 +19,21 @@ package plainsward.reading;
  * </ul>
  */
 final class TrieLayout {
-  /** The head: where the words are, and how many places their table has. */
+  /** The head: where the words are. */
   static final int WORDS = 0;
 
-  static final int WORD_PLACES = 3;
-
-  /** The same of the beginnings of words. */
-  static final int PREFIXES = 6;
-
-  static final int PREFIX_PLACES = 9;
+  /** Where their beginnings are. */
+  static final int PREFIXES = 3;
 
   /** The shortest and the longest beginning, in letters. */
-  static final int SHORTEST = 12;
+  static final int SHORTEST = 6;
 
-  static final int LONGEST = 15;
+  static final int LONGEST = 9;
 
-  static final int TAG_NAMES = 18;
-  static final int ROOTS = 21;
-  static final int SEQUENCES = 24;
-  static final int HEAD = 27;
+  static final int TAG_NAMES = 12;
+  static final int ROOTS = 15;
+  static final int SEQUENCES = 18;
+  static final int HEAD = 21;
 
   /** A number. */
   static final int NUMBER = 1;

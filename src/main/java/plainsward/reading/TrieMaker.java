@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import plainsward.trade.PackedWords;
 
 /** Makes the bytes of a {@link PhraseTrie} of the phrases of one book or of many. */
 final class TrieMaker {
@@ -62,7 +63,7 @@ final class TrieMaker {
     if (label > MOST || meanings.size() > MOST) {
       throw new IllegalStateException("the phrases are too many for their packed form");
     }
-    out.fill(TrieLayout.HEAD);
+    out.all(new byte[TrieLayout.HEAD]);
     Map<Integer, List<Way>> byLabel = new TreeMap<>();
     for (int book = 0; book < roots.size(); book++) {
       for (Map.Entry<PhrasePart, Node> each : roots.get(book).next.entrySet()) {
@@ -73,8 +74,8 @@ final class TrieMaker {
       }
     }
     roots(byLabel, label);
-    table(words, TrieLayout.WORDS, TrieLayout.WORD_PLACES);
-    table(prefixes, TrieLayout.PREFIXES, TrieLayout.PREFIX_PLACES);
+    table(words, TrieLayout.WORDS);
+    table(prefixes, TrieLayout.PREFIXES);
     out.set(TrieLayout.SHORTEST, prefixes.keySet().stream().mapToInt(String::length).min().orElse(1));
     out.set(TrieLayout.LONGEST, prefixes.keySet().stream().mapToInt(String::length).max().orElse(0));
     out.set(TrieLayout.TAG_NAMES, out.size());
@@ -153,23 +154,9 @@ final class TrieMaker {
     }
   }
 
-  private void table(Map<String, Integer> texts, int start, int size) {
-    int places = Integer.highestOneBit(Math.max(1, texts.size())) * 4;
-    int[] table = new int[places];
-    for (Map.Entry<String, Integer> each : texts.entrySet()) {
-      int place = each.getKey().hashCode() & (places - 1);
-      while (table[place] != 0) {
-        place = (place + 1) & (places - 1);
-      }
-      table[place] = out.size();
-      out.two(each.getValue());
-      out.text(each.getKey());
-    }
+  private void table(Map<String, Integer> texts, int start) {
     out.set(start, out.size());
-    out.set(size, places);
-    for (int place : table) {
-      out.three(place);
-    }
+    out.all(PackedWords.packed(texts));
   }
 
   /** Bytes that grow, and whose head is set at the end. */
@@ -181,8 +168,8 @@ final class TrieMaker {
       return bytes.size();
     }
 
-    void fill(int count) {
-      bytes.writeBytes(new byte[count]);
+    void all(byte[] more) {
+      bytes.writeBytes(more);
     }
 
     void one(int value) {

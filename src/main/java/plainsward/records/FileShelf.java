@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,7 +40,11 @@ final class FileShelf<T> implements Shelf<T> {
   @Override
   public List<T> all() {
     refresh();
-    return byName.values().stream().map(f -> f.thing().orElseThrow()).toList();
+    List<T> all = new ArrayList<>(byName.size());
+    for (ShelfFile<T> file : byName.values()) {
+      all.add(file.thing().orElseThrow());
+    }
+    return Collections.unmodifiableList(all);
   }
 
   @Override

@@ -5,7 +5,6 @@ import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** The user's own names: what makes two of them the same, and the file name of one. */
 final class Names {
@@ -15,15 +14,24 @@ final class Names {
   private static final int LONGEST_FILE_NAME = 60;
   private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul");
 
-  private static final Pattern SPACE = Pattern.compile("\\s+");
-  private static final Pattern ODD_SPACE = Pattern.compile("[\\s&&[^ ]]| {2}");
 
   private Names() {}
 
   /** Names with the same key are the same name: case and spacing don't count. */
   static String key(String name) {
     String key = name.strip().toLowerCase(Locale.ROOT);
-    return ODD_SPACE.matcher(key).find() ? SPACE.matcher(key).replaceAll(" ") : key;
+    return isOddlySpaced(key) ? key.replaceAll("\\s+", " ") : key;
+  }
+
+  /** Whether there is white space but single spaces; told without an expression to be made. */
+  private static boolean isOddlySpaced(String key) {
+    for (int i = 0; i < key.length(); i++) {
+      char c = key.charAt(i);
+      if (c >= '\t' && c <= '\r' || c == ' ' && i > 0 && key.charAt(i - 1) == ' ') {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a text can be a name: not blank, not too long, nothing hidden in it. */

@@ -23,9 +23,13 @@ record Node(String path, Object value) {
   /** More digits than any amount needs; a longer number would make exact sums crawl. */
   private static final int MOST_DIGITS = 60;
 
-  private static final Pattern FRACTION = Pattern.compile("-?[0-9]{1,60}/[0-9]{1,60}");
-  private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
   private static final int LONGEST_TEXT = 4000;
+
+  /** Made when first wanted. */
+  private static final class Forms {
+    static final Pattern FRACTION = Pattern.compile("-?[0-9]{1,60}/[0-9]{1,60}");
+    static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+  }
 
   /** The fault that something else was expected here. */
   FieldFault expected(String what) {
@@ -121,7 +125,7 @@ record Node(String path, Object value) {
     if (value instanceof BigDecimal number) {
       return ratio(number);
     }
-    if (value instanceof String text && FRACTION.matcher(text).matches()) {
+    if (value instanceof String text && Forms.FRACTION.matcher(text).matches()) {
       String[] parts = text.split("/");
       Ratio below = Ratio.of(parts[1]);
       if (below.signum() != 0) {
@@ -153,7 +157,7 @@ record Node(String path, Object value) {
 
   /** A date such as 2026-05-01. */
   LocalDate date() {
-    if (value instanceof String text && DATE.matcher(text).matches()) {
+    if (value instanceof String text && Forms.DATE.matcher(text).matches()) {
       try {
         return LocalDate.of(
             Integer.parseInt(text, 0, 4, 10),

@@ -110,9 +110,15 @@ final class Diary {
 
   /** The last spraying with a label, or with any for an empty one, on lawns, or on any for none. */
   Optional<LogEntry> last(Collection<String> lawns, String label) {
-    return spots(lawns).stream()
-        .flatMap(lawn -> last(lawn, label).stream())
-        .max(Comparator.comparing(LogEntry::date));
+    LogEntry latest = null;
+    for (String lawn : spots(lawns)) {
+      for (LogEntry entry : last(lawn, label)) {
+        if (latest == null || entry.date().isAfter(latest.date())) {
+          latest = entry;
+        }
+      }
+    }
+    return Optional.ofNullable(latest);
   }
 
   private List<LogEntry> last(String lawn, String label) {

@@ -19,8 +19,12 @@ import plainsward.units.Shown;
 
 /** Hears that something was sprayed, or that it was not after all, and keeps the log. */
 final class Logger {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.ENGLISH);
+  /** Made when first wanted: most turns log nothing. */
+  private static final class Written {
+    static final DateTimeFormatter DAY =
+        DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.ENGLISH);
+  }
+
   private static final Set<String> NOT_A_SPRAYING =
       Set.of("catch_volume", "in_hand", "test_area", "nozzle_flow", "walk_time", "wanted");
 
@@ -132,7 +136,7 @@ final class Logger {
     if (!entry.label().equals(Diary.UNNAMED)) {
       line.append(" with the ").append(entry.label());
     }
-    line.append(" on ").append(DAY.format(entry.date()));
+    line.append(" on ").append(Written.DAY.format(entry.date()));
     entry.product().ifPresent(q -> line.append(", ").append(Shown.of(q)));
     entry.area().ifPresent(q -> line.append(", on ").append(Shown.of(q)));
     entry.remark().ifPresent(r -> line.append(", ").append(r));

@@ -15,7 +15,10 @@ import plainsward.units.Shown;
  * What a reply was reckoned from: what was read, in one line, and what was assumed, a line each.
  */
 final class GivenWords {
-  private static final Pattern WITHIN = Pattern.compile("(?<=[a-z])-(?=[a-z])");
+  /** Made when first wanted. */
+  private static final class Hyphen {
+    static final Pattern WITHIN = Pattern.compile("(?<=[a-z])-(?=[a-z])");
+  }
 
   private GivenWords() {}
 
@@ -55,7 +58,7 @@ final class GivenWords {
 
   /** "tall-fescue" of a table as it is said. */
   private static String spoken(String word) {
-    return WITHIN.matcher(word).replaceAll(" ");
+    return word.indexOf('-') < 0 ? word : Hyphen.WITHIN.matcher(word).replaceAll(" ");
   }
 
   private static String whence(String from) {
