@@ -21,6 +21,9 @@ final class Candidates {
   private static final int SHARE = 50;
   private static final ThreadLocal<Leaders> LEADERS = ThreadLocal.withInitial(Leaders::new);
 
+  /** A thing sought, with how many entries the lists of its stems have. */
+  private record Counted(Sought sought, long entries) {}
+
   private final Shelf shelf;
   private final StemIndex index;
 
@@ -61,19 +64,22 @@ final class Candidates {
    * large part of the notes hold, where others tell enough.
    */
   private List<Sought> rarest(List<Sought> sought, String field) {
-    List<Sought> sorted = new ArrayList<>(sought);
-    sorted.sort((a, b) -> Long.compare(entries(a, field), entries(b, field)));
+    List<Counted> sorted = new ArrayList<>(sought.size());
+    for (Sought each : sought) {
+      sorted.add(new Counted(each, entries(each, field)));
+    }
+    sorted.sort((a, b) -> Long.compare(a.entries, b.entries));
     long most = FEW_ENTRIES + index.size() / SHARE;
     long entries = 0;
-    int n = 0;
-    for (Sought each : sorted) {
-      entries += entries(each, field);
-      if (n >= FEWEST_SOUGHT && entries > most) {
+    List<Sought> rarest = new ArrayList<>(sorted.size());
+    for (Counted each : sorted) {
+      entries += each.entries;
+      if (rarest.size() >= FEWEST_SOUGHT && entries > most) {
         break;
       }
-      n++;
+      rarest.add(each.sought);
     }
-    return sorted.subList(0, n);
+    return rarest;
   }
 
   private long entries(Sought sought, String field) {

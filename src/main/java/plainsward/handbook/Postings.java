@@ -24,6 +24,16 @@ final class Postings {
     return scores[i];
   }
 
+  /** As {@link #raise(int[], float, float[])}, going through the whole list. */
+  void raise(Places wanted, float boost, float[] best) {
+    for (int i = 0; i < documents.length; i++) {
+      int place = wanted.of(documents[i]);
+      if (place >= 0) {
+        best[place] = Math.max(best[place], scores[i] * boost);
+      }
+    }
+  }
+
   /**
    * Raises what stands for each of some documents to its score here times a boost; those must be in
    * rising order. Steps that double make it quick whichever of the two lists is the longer.

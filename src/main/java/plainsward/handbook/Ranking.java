@@ -35,15 +35,22 @@ final class Ranking {
     Tally whole = tally(sought, Fields.WORDS, notes);
     Tally asked = tally(sought, Fields.ASKED, questions(notes, starts));
     BitSet preferred = index.ofTopics(options.prefer()).orElse(NONE);
-    List<Ranked> ranked = new ArrayList<>();
+    List<Ranked> ranked = new ArrayList<>(options.most() + 1);
     for (int i = 0; i < notes.length; i++) {
-      int note = notes[i];
       float fit = whole.score(i) + ASKED_SHARE * asked.best(starts[i], starts[i + 1]);
-      float lift = preferred.get(note) ? PREFERRED : 1;
-      ranked.add(new Ranked(note, fit * lift, fit, whole.covered(i)));
+      float rank = fit * (preferred.get(notes[i]) ? PREFERRED : 1);
+      int at = ranked.size();
+      while (at > 0 && ranked.get(at - 1).rank() < rank) {
+        at--;
+      }
+      if (at < options.most()) {
+        ranked.add(at, new Ranked(notes[i], rank, fit, whole.covered(i)));
+      }
+      if (ranked.size() > options.most()) {
+        ranked.remove(options.most());
+      }
     }
-    ranked.sort((one, other) -> Float.compare(other.rank(), one.rank()));
-    return ranked.subList(0, Math.min(options.most(), ranked.size()));
+    return ranked;
   }
 
   /** The documents of the notes' sample questions, which stand right behind each note's own. */
@@ -58,7 +65,7 @@ final class Ranking {
   }
 
   private Tally tally(List<Sought> sought, String field, int[] documents) {
-    StemScores scores = new StemScores(index, field, documents);
+    StemScores scores = new StemScores(index, field, new Places(documents, index.size()));
     Tally tally = new Tally(documents.length);
     for (Sought each : sought) {
       tally.add(scores.of(each), weight(each), each.trust());

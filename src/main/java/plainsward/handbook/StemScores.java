@@ -4,12 +4,15 @@ import java.util.List;
 
 /** The exact scores of some documents in a field, whether or not a search found them by it. */
 final class StemScores {
+  /** How many times longer than what is wanted a list must be for steps to be quicker. */
+  private static final int MUCH_LONGER = 16;
+
   private final StemIndex index;
   private final String field;
-  private final int[] documents;
+  private final Places documents;
 
-  /** Will score these documents, which must be in rising order. */
-  StemScores(StemIndex index, String field, int[] documents) {
+  /** Will score these documents. */
+  StemScores(StemIndex index, String field, Places documents) {
     this.index = index;
     this.field = field;
     this.documents = documents;
@@ -17,11 +20,11 @@ final class StemScores {
 
   /** Each document's score for one thing: that of its best way, 0 if it has none. */
   float[] of(Sought sought) {
-    float[] best = new float[documents.length];
+    float[] best = new float[documents.count()];
     for (Sought.Way way : sought.ways()) {
       float boost = way.boost() * sought.worth();
       if (way.stems().size() == 1) {
-        index.raise(field, way.stems().get(0), documents, boost, best);
+        raise(way.stems().get(0), boost, best);
       } else {
         raise(best, of(way.stems()), boost);
       }
@@ -48,8 +51,16 @@ final class StemScores {
   }
 
   private float[] of(String stem) {
-    float[] scores = new float[documents.length];
-    index.raise(field, stem, documents, 1, scores);
+    float[] scores = new float[documents.count()];
+    raise(stem, 1, scores);
     return scores;
+  }
+
+  private void raise(String stem, float boost, float[] best) {
+    if (index.count(field, stem) > MUCH_LONGER * documents.count()) {
+      index.raise(field, stem, documents.documents(), boost, best);
+    } else {
+      index.postings(field, stem).raise(documents, boost, best);
+    }
   }
 }
