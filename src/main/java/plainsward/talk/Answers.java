@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.dosing.NotDosable;
 import plainsward.reading.Ask;
+import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
 import plainsward.topics.NoteTopic;
@@ -20,6 +21,12 @@ final class Answers {
   private static final int MOST_CLAUSES = 2;
 
   private static final int FRAGMENT = 9;
+
+  /** Topics that ask back for want of a name; the others for want of an amount. */
+  private static final Set<String> OF_LOOKS = Set.of("choose", "identify", "weather");
+
+  private static final double SURE = 0.8;
+  private static final double SURER = 0.9;
   private static final Set<String> POINTING = Set.of("it", "that", "them", "they", "those");
 
   private Answers() {}
@@ -35,7 +42,21 @@ final class Answers {
       Optional<Topic> topic = Topics.of(code);
       topic.ifPresent(t -> replies.addAll(all(t, request, before)));
     }
-    return replies.isEmpty() ? Optional.empty() : Optional.of(joined(replies));
+    if (replies.isEmpty()) {
+      return Optional.empty();
+    }
+    Reply all = joined(replies);
+    return Optional.of(all.kind() == Kind.ASK ? plainly(topics.get(0), request).orElse(all) : all);
+  }
+
+  /** Where no amount is given or wanted, a note that plainly answers spares asking back. */
+  private static Optional<Reply> plainly(String topic, Request request) {
+    boolean amounts =
+        request.turn().has("wanted")
+            || request.turn().all().stream()
+                .anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty());
+    double least = OF_LOOKS.contains(topic) ? SURE : SURER;
+    return amounts ? Optional.empty() : NoteTopic.plainly(request, least);
   }
 
   /** One reply, or one for each part of the message that asks about the topic in other words. */

@@ -20,6 +20,7 @@ public final class ChooseTopic implements Topic {
   private static final Set<String> GROUPS = Set.of("group", "groups", "hrac", "wssa", "mode");
   private static final int FEW_WORDS = 9;
   private static final double NOTE_FITS = 0.5;
+  private static final double PLAIN = 0.8;
   private static final Map<String, Row> ACTIVES = byId("actives");
 
   @Override
@@ -47,7 +48,27 @@ public final class ChooseTopic implements Topic {
     if (weeds.isEmpty()) {
       return inWords(request, sheet);
     }
-    return forWeed(request, sheet, weeds);
+    Optional<Note> wider = wider(request, weeds);
+    return wider.isPresent()
+        ? told(request, sheet, wider.get(), verdict(request, weeds.get(0)))
+        : forWeed(request, sheet, weeds);
+  }
+
+  /**
+   * The note that plainly answers more than which product the weed takes, such as a remedy, a wait
+   * or a mistake with it.
+   */
+  private static Optional<Note> wider(Request request, List<Row> weeds) {
+    return Notes.best(request, request.turn().text(), Set.of(), PLAIN)
+        .filter(note -> weeds.stream().noneMatch(weed -> isAbout(note, weed)))
+        .filter(note -> !WeedBook.shipped().isNamedIn(note.title()));
+  }
+
+  private static Reply told(Request request, Sheet sheet, Note note, String verdict) {
+    Notes.tell(note, sheet);
+    tree(request, sheet);
+    GrassWords.caution(request, sheet);
+    return sheet.answer(verdict + note.answer());
   }
 
   private static boolean asksGroup(Request request) {
@@ -91,11 +112,14 @@ public final class ChooseTopic implements Topic {
   }
 
   private static Reply inWords(Request request, Sheet sheet) {
-    Optional<Note> note = Notes.best(request, request.turn().text(), Set.of("choose"), NOTE_FITS);
-    if (note.isPresent() && !isBare(request)) {
-      Notes.tell(note.get(), sheet);
-      GrassWords.caution(request, sheet);
-      return sheet.answer(note.get().answer());
+    String words = request.turn().text();
+    Optional<Note> plain = Notes.best(request, words, Set.of(), PLAIN);
+    Optional<Note> note =
+        plain.isPresent() || isBare(request)
+            ? plain
+            : Notes.best(request, words, Set.of("choose"), NOTE_FITS);
+    if (note.isPresent()) {
+      return told(request, sheet, note.get(), "");
     }
     return sheet.ask(
         "Which weed is it, and what grass does it stand in? If you don't know, tell me its leaf, "
@@ -133,7 +157,7 @@ public final class ChooseTopic implements Topic {
     sheet.suggest("How much for my lawn? Tell me the label's rate and the area.");
     String first =
         note.map(Note::answer).orElse("For " + weed.text("name") + ": " + products(weed) + ".");
-    return sheet.answer(taken(request, weed) + first + threeWay(request, weed));
+    return sheet.answer(taken(request, weed) + verdict(request, weed) + first);
   }
 
   /** A weed known by its looks alone is named before anything is said of it. */
@@ -151,7 +175,7 @@ public final class ChooseTopic implements Topic {
   }
 
   /** The three-way's verdict, where one was asked about. */
-  private static String threeWay(Request request, Row weed) {
+  private static String verdict(Request request, Row weed) {
     boolean asked =
         request.turn().of("product").stream()
             .anyMatch(f -> f.word().orElse("").matches("three-way|broadleaf.*"));
@@ -159,10 +183,10 @@ public final class ChooseTopic implements Topic {
       return "";
     }
     return switch (weed.optional("three_way").orElse("")) {
-      case "good" -> " Yes, a three-way usually handles it.";
-      case "fair" -> " A three-way does part of the work; expect a second round.";
-      case "poor" -> " A three-way alone is usually not enough.";
-      case "no" -> " No, a three-way does not control it: you need a different product.";
+      case "good" -> "Yes, a three-way usually handles it. ";
+      case "fair" -> "A three-way does part of the work; expect a second round. ";
+      case "poor" -> "A three-way alone is usually not enough. ";
+      case "no" -> "No, a three-way does not control it: you need a different product. ";
       default -> "";
     };
   }

@@ -1,8 +1,11 @@
 package plainsward.topics;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import plainsward.handbook.Note;
 import plainsward.reading.Token;
 import plainsward.reply.Reply;
@@ -15,6 +18,8 @@ public final class IdentifyTopic implements Topic {
   private static final double CLEAR = 2.2;
   private static final double LEAST = 1.6;
   private static final double NOTE_ALONE = 0.6;
+  private static final double NOTE_BESIDE = 0.5;
+  private static final double NOTE_SURE = 0.93;
 
   @Override
   public String code() {
@@ -36,7 +41,52 @@ public final class IdentifyTopic implements Topic {
     if (matches.isEmpty() || !isEnough(matches.get(0))) {
       return unclear(request, sheet, named);
     }
-    return likely(request, sheet, matches);
+    Optional<Note> sure = Notes.best(request, request.turn().text(), Set.of(), NOTE_SURE);
+    WeedBook.Match best = byNote(matches, sure).get(0);
+    if (sure.filter(note -> isAgainst(note, best.weed())).isPresent()) {
+      Notes.tell(sure.get(), sheet);
+      return sheet.answer(sure.get().answer());
+    }
+    return likely(request, sheet, byNote(matches, sure));
+  }
+
+  /** Of the weeds that fit, the one whose own note of its looks plainly fits goes first. */
+  private static List<WeedBook.Match> byNote(List<WeedBook.Match> matches, Optional<Note> note) {
+    if (note.filter(IdentifyTopic::isOfOneWeed).isEmpty()) {
+      return matches;
+    }
+    List<WeedBook.Match> all =
+        new ArrayList<>(
+            matches.stream()
+                .filter(m -> names(m.weed()).anyMatch(inLower(note.get().title())::contains))
+                .limit(1)
+                .toList());
+    matches.stream().filter(m -> !all.contains(m)).forEach(all::add);
+    return all;
+  }
+
+  /** Whether a note tells the looks of one weed, as the notes with such ids do. */
+  private static boolean isOfOneWeed(Note note) {
+    return note.id().startsWith("recognize-");
+  }
+
+  /** Whether a note that tells several weeds apart plainly fits and knows nothing of this one. */
+  private static boolean isAgainst(Note note, Row weed) {
+    return note.topics().get(0).equals("identify") && !isOfOneWeed(note) && !isNamed(weed, note);
+  }
+
+  private static boolean isNamed(Row weed, Note note) {
+    String told = inLower(note.title() + note.answer() + note.body());
+    return names(weed).anyMatch(told::contains);
+  }
+
+  private static Stream<String> names(Row weed) {
+    return Stream.concat(Stream.of(weed.text("name")), weed.texts("nicknames").stream())
+        .map(IdentifyTopic::inLower);
+  }
+
+  private static String inLower(String text) {
+    return text.toLowerCase(Locale.ROOT);
   }
 
   /** The weed that the words fit best, by its id; nothing where they fit none well. */
@@ -87,7 +137,8 @@ public final class IdentifyTopic implements Topic {
     if (!others.isEmpty()) {
       sheet.say("It could also be " + String.join(" or ", others));
     }
-    Notes.best(request, request.turn().text(), Set.of("identify"), 0.5)
+    Notes.best(request, request.turn().text(), Set.of("identify"), NOTE_BESIDE)
+        .filter(n -> isNamed(best.weed(), n))
         .ifPresent(n -> Notes.tell(n, sheet));
     sheet.suggest("What gets rid of " + best.weed().text("name") + " in my grass?");
     String sure = others.isEmpty() ? "That is most likely " : "That looks most like ";

@@ -63,6 +63,12 @@ public class NoteTopic implements Topic {
         .map(note -> told(note, new Sheet(request, note.topics().get(0))));
   }
 
+  /** The note that plainly answers the whole message, as sure as {@code least} or more. */
+  public static Optional<Reply> plainly(Request request, double least) {
+    return Notes.best(request, request.turn().text(), Set.of(), least)
+        .map(note -> told(note, new Sheet(request, note.topics().get(0))));
+  }
+
   /** A note of the user's own that plainly answers. */
   public static Optional<Reply> own(Request request) {
     return Notes.own(request, OWN)

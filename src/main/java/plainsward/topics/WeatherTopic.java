@@ -1,6 +1,7 @@
 package plainsward.topics;
 
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.SprayWeather;
 import plainsward.handbook.Note;
 import plainsward.reply.Reply;
@@ -18,6 +19,12 @@ public final class WeatherTopic implements Topic {
   private static final Quantity COLD = Quantity.of(50, Units.FAHRENHEIT);
   private static final Quantity FREEZING = Quantity.of(36, Units.FAHRENHEIT);
 
+  private static final double PLAIN = 0.75;
+  private static final Set<String> MEASURED =
+      Set.of("wind", "speed", "temperature", "humidity", "rain_gap");
+  private static final Set<String> GENERAL =
+      Set.of("how", "hows", "why", "what", "whats", "which", "mean", "means", "difference");
+
   private static final String WATERS_IN =
       "a preventer is to be watered in, and a gentle rain does that. Wait only if so much is "
           + "coming that it runs off. (Common practice, no source.)";
@@ -31,6 +38,9 @@ public final class WeatherTopic implements Topic {
   public Reply reply(Request request) {
     Verdict verdict = new Verdict();
     Sheet sheet = new Sheet(request, "weather");
+    if (isGeneral(request)) {
+      return general(request, sheet);
+    }
     wind(request, sheet, verdict);
     heat(request, sheet, verdict);
     air(request, sheet, verdict);
@@ -49,10 +59,17 @@ public final class WeatherTopic implements Topic {
     return sheet.answer(verdict.headline());
   }
 
+  /** "How hot is too hot": not asked about this day, and answered by a note. */
+  private static boolean isGeneral(Request request) {
+    boolean measured = MEASURED.stream().anyMatch(request.turn()::has);
+    return !measured
+        && request.turn().hasWord(GENERAL)
+        && Notes.best(request, request.turn().text(), Set.of("weather"), PLAIN).isPresent();
+  }
+
   /** Nothing measurable was said: the nearest note, or what to look at. */
   private static Reply general(Request request, Sheet sheet) {
-    Optional<Note> note =
-        Notes.best(request, request.turn().text(), java.util.Set.of("weather"), 0.3);
+    Optional<Note> note = Notes.best(request, request.turn().text(), Set.of("weather"), 0.3);
     if (note.isPresent()) {
       Notes.tell(note.get(), sheet);
       if (note.get().id().equals(DaySketch.HOURS_NOTE)) {

@@ -56,6 +56,13 @@ final class WeedBook {
     return Optional.ofNullable(byId.get(id));
   }
 
+  /** Whether a text speaks of one of the weeds by its name. */
+  boolean isNamedIn(String text) {
+    String words = text.toLowerCase(Locale.ROOT);
+    return byId.values().stream()
+        .anyMatch(row -> words.contains(row.text("name").toLowerCase(Locale.ROOT)));
+  }
+
   /** The weeds that fit the words, best first. */
   List<Match> matches(List<Token> tokens) {
     Set<String> said = traits.meaningsIn(tokens);
