@@ -254,7 +254,8 @@ public final class Conversation {
       return reply;
     }
     if (choice.topics().isEmpty()) {
-      return subject.isOnlyTold() ? noted(heard) : inWords(heard).orElseGet(() -> noted(heard));
+      boolean told = subject.isOnlyTold() && !heard.says("question");
+      return told ? noted(heard) : inWords(heard).orElseGet(() -> noted(heard));
     }
     Optional<Reply> unclear = UnclearGround.check(request(heard, choice.asks()));
     if (unclear.isPresent()) {

@@ -13,6 +13,12 @@ import plainsward.topics.Request;
 final class InWords {
   private static final int SHORT = 9;
 
+  /** How sure a note must be where no word shows that lawns are spoken of (0 to 1). */
+  private static final double WITHOUT_TRADE_WORDS = 0.82;
+
+  /** How sure a note must be where figures of a dose stand in the question (0 to 1). */
+  private static final double AMID_FIGURES = 0.93;
+
   private InWords() {}
 
   /** Whether a note of the user's own may answer, whatever it is about. */
@@ -35,15 +41,18 @@ final class InWords {
   static Optional<Reply> of(Request request, String before, Set<String> topics) {
     Facts turn = request.turn();
     if (DoseFacts.orGroundAreAmong(turn.all()) || isTold(turn)) {
-      return Optional.empty();
+      return turn.says("question") ? NoteTopic.plainly(request, AMID_FIGURES) : Optional.empty();
     }
-    boolean fragment = turn.tokens().size() <= SHORT && !before.isEmpty();
-    if (!fragment && !TradeWords.areIn(turn.tokens())) {
-      return Optional.empty();
+    if (turn.tokens().size() <= SHORT && !before.isEmpty()) {
+      return NoteTopic.anywhere(request, before + " " + turn.text(), topics);
     }
-    return fragment
-        ? NoteTopic.anywhere(request, before + " " + turn.text(), topics)
-        : NoteTopic.anywhere(request, turn.text(), Set.of());
+    if (TradeWords.areIn(turn.tokens())) {
+      return NoteTopic.anywhere(request, turn.text(), Set.of());
+    }
+    boolean amounts = turn.all().stream().anyMatch(fact -> fact.value().isPresent());
+    return amounts && !turn.says("question")
+        ? Optional.empty()
+        : NoteTopic.plainly(request, WITHOUT_TRADE_WORDS);
   }
 
   /** Whether a label is told, by its form or by an amount of its own. */
