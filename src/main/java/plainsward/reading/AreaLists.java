@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
+import plainsward.units.Units;
 
 /** Areas to be worked out side by side: "2, 3 and 4 thousand", "2,000 to 8,000 by 1,000". */
 final class AreaLists {
@@ -22,6 +23,8 @@ final class AreaLists {
     static final Pattern SAID = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
   }
 
+  private static final Set<String> TO_COVER = Set.of("cover", "treat", "spray", "do");
+
   private final Passage passage;
 
   AreaLists(Passage passage) {
@@ -30,10 +33,38 @@ final class AreaLists {
 
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
+    likeLabel(all);
     spaced(all);
     steps(all);
     options(all);
     apart(all);
+  }
+
+  /** "50 ml for 50 m2, I need to cover 80": ground in the label's own measure. */
+  private void likeLabel(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact number = all.get(i);
+      boolean covered =
+          number.name().equals("number")
+              && number.value().isPresent()
+              && number.high().isEmpty()
+              && passage.in(number.at() - 1, TO_COVER);
+      for (int k = 0; covered && k < i; k++) {
+        Fact rate = all.get(k);
+        boolean metres =
+            rate.name().equals("label_rate")
+                && rate.amount()
+                    .unit()
+                    .below()
+                    .filter(u -> u.single().equals(Units.SQUARE_METRE))
+                    .isPresent();
+        if (metres) {
+          Quantity area = new Quantity(number.amount().value(), Units.SQUARE_METRE);
+          all.set(i, number.as("area").with(area, Optional.empty()).doubting(List.of("square")));
+          covered = false;
+        }
+      }
+    }
   }
 
   /** "for 2, 3 and 4 thousand": each is an area of its own, to be worked out side by side. */

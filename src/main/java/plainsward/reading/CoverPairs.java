@@ -37,6 +37,9 @@ final class CoverPairs {
       Set.of("a", "an", "one", "each", "per", "every", "my", "the", "full", "whole", "single");
   private static final Set<String> ADVERBS = Set.of("only", "just", "really", "usually", "now");
   private static final Set<String> IT = Set.of("it", "which", "that", "and");
+  private static final Set<String> EMPTY =
+      Set.of("empties", "empty", "emptied", "dry", "out", "gone", "done", "finishes", "finished");
+  private static final Set<String> WITH = Set.of("with", "using", "from", "of", "on");
   private static final int NEAR = 5;
 
   private final Passage passage;
@@ -71,9 +74,23 @@ final class CoverPairs {
   }
 
   private boolean belong(Fact spray, Fact ground) {
+    if (isEmptied(spray, ground)) {
+      return true;
+    }
     return spray.at() < ground.at()
         ? isTakenFor(spray, ground)
         : isDoneWith(ground, spray) && passage.isOneSentence(ground.at(), spray.at());
+  }
+
+  /** "my 4 gal backpack empties in 3,100 sq ft", "ran out at 6,500 sq ft with a 15 gallon tank". */
+  private boolean isEmptied(Fact spray, Fact ground) {
+    int from = Math.min(passage.end(spray), passage.end(ground));
+    int to = Math.max(spray.at(), ground.at());
+    boolean emptied =
+        passage.before(ground.at(), NEAR, EMPTY)
+            && (spray.at() < ground.at()
+                || passage.before(spray.at(), 4, WITH) && to - from <= NEAR);
+    return emptied && passage.isOneSentence(Math.min(spray.at(), ground.at()), to);
   }
 
   /** "it takes me 4 gal to do 3k", "went through 4 gal of water on 3k". */

@@ -71,7 +71,7 @@ final class DateReader {
           "and", "so", "when", "label", "how", "it", "its", "can", "with", "at", "says", "wants",
           "but", "then", "again", "my", "the", "on", "i", "we", "to", "is", "was", "ok", "or");
 
-  private static final int NEAR = 5;
+  private static final int NEAR = 8;
   private static final int FAR = 12;
   private final List<Token> tokens;
   private final LocalDate today;

@@ -22,7 +22,10 @@ final class MeasuredReader {
           "[ft_i]", new Smaller("[in_i]", 12),
           "[lb_av]", new Smaller("[oz_av]", 16),
           "h", new Smaller("min", 60),
-          "min", new Smaller("s", 60));
+          "min", new Smaller("s", 60),
+          "[gal_us]", new Smaller("[qt_us]", 4),
+          "[gal_br]", new Smaller("[qt_br]", 4));
+  private static final Set<String> RATE = Set.of("per", "/", "a", "an", "each", "every", "of");
   private static final Set<String> WHOSE = Set.of("my", "the", "his", "her", "our", "those", "a");
   private static final Set<String> AFTER =
       Set.of(
@@ -151,9 +154,14 @@ final class MeasuredReader {
             ? Optional.of(new UnitReader.Found(at + 1, inch()))
             : units.at(is(at, "-") ? at + 1 : at, true);
     return found
-        .filter(f -> isOf(f.word(), smaller.unit()))
+        .filter(f -> isOf(f.word(), smaller.unit()) && !isRate(f.to()))
         .map(f -> said.plusPart(few.get().low().dividedBy(Ratio.of(smaller.in())), f.to()))
         .orElse(said);
+  }
+
+  /** "2 gal 1 qt/acre": the second amount begins a rate of its own. */
+  private boolean isRate(int i) {
+    return i < tokens.size() && RATE.contains(tokens.get(i).norm());
   }
 
   private boolean isOf(MeasureWord word, String code) {

@@ -238,7 +238,7 @@ final class OddsReader {
   private Optional<Mention> span(Numeral n, int at) {
     Mention.Span unit =
         switch (word(at)) {
-          case "day", "days", "dys" -> Mention.Span.DAYS;
+          case "day", "days", "dys", "d" -> Mention.Span.DAYS;
           case "week", "weeks", "wk", "wks" -> Mention.Span.WEEKS;
           case "month", "months", "mo", "mos", "mths" -> Mention.Span.MONTHS;
           default -> null;

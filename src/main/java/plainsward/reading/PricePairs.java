@@ -1,8 +1,10 @@
 package plainsward.reading;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Dimension;
+import plainsward.units.Quantity;
 
 /** What a price is for: "38 bucks for a quart", "the 64 oz jug runs me $42". */
 final class PricePairs {
@@ -35,6 +37,21 @@ final class PricePairs {
           "it",
           "holds");
 
+  private static final Set<String> MONEY =
+      Set.of(
+          "cheaper",
+          "cheapest",
+          "cost",
+          "costs",
+          "price",
+          "prices",
+          "deal",
+          "value",
+          "expensive",
+          "money",
+          "pricier",
+          "dearer");
+
   private final Passage passage;
 
   PricePairs(Passage passage) {
@@ -43,6 +60,7 @@ final class PricePairs {
 
   /** Calls the amount that stands beside a price what it is: the container. */
   void join(List<Fact> all) {
+    barePrices(all);
     for (Fact price : List.copyOf(all)) {
       if (!price.name().equals("price")) {
         continue;
@@ -54,6 +72,44 @@ final class PricePairs {
         }
       }
     }
+  }
+
+  /** "a pint at 24 or a gallon at 150, which is cheaper": numbers beside sizes are dollars. */
+  private void barePrices(List<Fact> all) {
+    if (!isAboutMoney() || !UsedUp.named(all, Set.of("price")).isEmpty()) {
+      return;
+    }
+    for (int i = 0; i < all.size(); i++) {
+      Fact number = all.get(i);
+      if (number.name().equals("number") && number.high().isEmpty() && isPrice(all, i)) {
+        Quantity money = Quantity.of(number.amount().value(), "USD");
+        all.set(i, number.as("price").with(money, Optional.empty()));
+      }
+    }
+  }
+
+  private boolean isAboutMoney() {
+    for (Token token : passage.tokens()) {
+      if (MONEY.contains(token.norm())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A number that a size goes before, or one with cents. */
+  private boolean isPrice(List<Fact> all, int i) {
+    Fact number = all.get(i);
+    String said = number.said();
+    int point = said.indexOf('.');
+    boolean cents = point > 0 && said.length() - point == 3;
+    boolean beside =
+        i > 0
+            && !all.get(i - 1).name().equals("number")
+            && isStuff(all.get(i - 1))
+            && passage.in(number.at() - 1, Set.of("at", "is", "costs", "for", "=", "runs"))
+            && number.at() - passage.end(all.get(i - 1)) <= 2;
+    return cents || beside;
   }
 
   private static boolean isStuff(Fact fact) {

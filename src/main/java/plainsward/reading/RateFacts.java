@@ -50,6 +50,8 @@ final class RateFacts {
       Set.of(
           "in", "to", "into", "as", "my", "the", "whats", "many", "that", "much", "of", "or", "up",
           "using", "?", "");
+  private static final Set<String> BOTTLES =
+      Set.of("bottle", "jug", "container", "pack", "tub", "jar", "tin", "carton", "pail");
   private static final Ratio FEW = Ratio.of(20);
 
   private final Passage passage;
@@ -77,6 +79,9 @@ final class RateFacts {
   private boolean isAsked(Mention.Rate rate) {
     String before = passage.word(rate.from() - 1);
     String after = passage.word(rate.to());
+    if (rate.covers() && rate.area().filter(a -> !a.implied()).isPresent()) {
+      return false;
+    }
     boolean verb =
         passage.before(rate.from(), 2, Set.of("do", "spray", "run", "does", "puts", "at", "use"));
     return !verb && (ASKING.contains(before) || after.equals("?") || after.isEmpty());
@@ -230,6 +235,9 @@ final class RateFacts {
             && passage.in(
                 top.to() + 1, Set.of("product", "concentrate", "herbicide", "weedkiller", "it"));
     if (product) {
+      return "label_rate";
+    }
+    if (rate.covers() && passage.in(top.to(), BOTTLES)) {
       return "label_rate";
     }
     boolean either = isLarge(top.low().unit());

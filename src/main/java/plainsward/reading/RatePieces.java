@@ -13,6 +13,8 @@ import plainsward.units.Units;
 final class RatePieces {
   private static final Set<String> LOW = Set.of("low", "lowest", "min", "minimum", "least");
   private static final Set<String> RATES = Set.of("label_rate", "strength");
+  private static final Set<String> PER = Set.of("per", "/", "a", "each");
+  private static final Set<String> THOUSAND = Set.of("thousand", "1000", "k", "m");
   private static final Unit PINT = Unit.of("[pt_us]");
 
   private final Passage passage;
@@ -25,6 +27,7 @@ final class RatePieces {
   void join(List<Fact> all) {
     shares(all);
     lowEnd(all);
+    ofAnalysis(all);
     ofActive(all);
   }
 
@@ -62,6 +65,27 @@ final class RatePieces {
           all.remove(low);
           return;
         }
+      }
+    }
+  }
+
+  /** "6 lb of 18-0-6 per thousand": the three numbers stand inside the rate. */
+  private void ofAnalysis(List<Fact> all) {
+    for (int i = 1; i < all.size(); i++) {
+      Fact bag = all.get(i);
+      Fact amount = all.get(i - 1);
+      int per = passage.end(bag);
+      boolean rate =
+          bag.name().equals("analysis")
+              && amount.name().equals("product_amount")
+              && amount.value().isPresent()
+              && bag.at() - passage.end(amount) <= 1
+              && passage.in(per, PER)
+              && passage.in(per + 1, THOUSAND);
+      if (rate) {
+        Unit unit = amount.amount().unit().per(Units.THOUSAND_SQUARE_FEET);
+        Quantity laid = new Quantity(amount.amount().value(), unit);
+        all.set(i - 1, amount.as("label_rate").with(laid, Optional.empty()));
       }
     }
   }

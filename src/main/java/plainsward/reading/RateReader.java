@@ -30,7 +30,22 @@ final class RateReader {
           "did",
           "covered");
   private static final Set<String> LABEL =
-      Set.of("label", "says", "directions", "gives", "reads", "bottle", "instructions", "leaflet");
+      Set.of(
+          "label",
+          "says",
+          "directions",
+          "gives",
+          "reads",
+          "bottle",
+          "instructions",
+          "leaflet",
+          "recommended",
+          "recommends",
+          "recommendation",
+          "rate",
+          "packet",
+          "calls",
+          "dose");
   private static final Set<String> MAKES = Set.of("makes", "make");
   private static final Set<String> BETWEEN =
       Set.of(
@@ -131,7 +146,7 @@ final class RateReader {
     if (close.isPresent()) {
       return close;
     }
-    int i = from < tokens.size() && tokens.get(from).is(")") ? from + 1 : from;
+    int i = pastWeight(from < tokens.size() && tokens.get(from).is(")") ? from + 1 : from);
     if (i > from) {
       return joined(top, i);
     }
@@ -149,6 +164,12 @@ final class RateReader {
       }
     }
     return Optional.empty();
+  }
+
+  /** "half an ounce by weight per gallon". */
+  private int pastWeight(int i) {
+    boolean weight = word(i).equals("by") && Set.of("weight", "wt", "volume").contains(word(i + 1));
+    return weight ? i + 2 : i;
   }
 
   private Optional<Below> joined(Measured top, int i) {
@@ -178,10 +199,29 @@ final class RateReader {
     if (top.implied() && !firm && !(covers && isGroundSaid(k))) {
       return Optional.empty();
     }
-    boolean lawnFor = word.equals("for") && !firm;
+    boolean lawnFor = word.equals("for") && !firm && !isLabelGround(top.from(), k);
     return (lawnFor ? Optional.<Measured>empty() : ground(top, k, sure))
         .or(() -> ground && !isSmall(top) ? Optional.empty() : volume(top, i + 1, needsNumber))
         .map(m -> new Below(m.to(), m, sure || (covers && !word.equals("do")), covers));
+  }
+
+  /** "50 ml in 7 litres for 50 m2 and I have 80": of two grounds the label's stands in its rate. */
+  private boolean isLabelGround(int from, int k) {
+    Optional<Measured> here = measured.at(k).filter(m -> m.is(Dimension.AREA) && !m.implied());
+    if (here.isEmpty()) {
+      return false;
+    }
+    boolean label = false;
+    for (int i = Math.max(0, from - 8); i < from; i++) {
+      label |= LABEL.contains(word(i));
+    }
+    for (int i = here.get().to(); label && i < tokens.size(); i++) {
+      if (tokens.get(i).isNumber() && COVERS.contains(word(i - 1))
+          || measured.at(i).filter(m -> m.is(Dimension.AREA) && !m.implied()).isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** "half a cup does 2 gallons": so little of a product makes so much mix. */
@@ -194,7 +234,8 @@ final class RateReader {
   /** "gallon does 500 feet", "a gallon covers 1,000": so much ground that a length is none. */
   private boolean isGroundSaid(int k) {
     return measured.at(k).filter(m -> m.is(Dimension.AREA) && !m.implied()).isPresent()
-        || squareFeet(k).isPresent();
+        || squareFeet(k).isPresent()
+        || bareGround(k).isPresent();
   }
 
   /** "6 oz did 4,000": so large a number after such a verb is square feet. */

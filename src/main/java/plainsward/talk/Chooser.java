@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import plainsward.reading.Ask;
+import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.units.Dimension;
 import plainsward.units.Unit;
@@ -44,7 +45,9 @@ final class Chooser {
   /** The topics, the first the main one; empty where nothing is asked and nothing adds up. */
   List<String> topics() {
     Set<String> topics = new LinkedHashSet<>();
-    if (any("wind", "temperature", "humidity") && !isConversion() && !turn.asks("timing")) {
+    boolean air = any("wind", "temperature", "humidity") && !isConversion();
+    boolean elsewhere = turn.asks("timing") || turn.says("drifted") && !turn.asks("weather");
+    if (air && !elsewhere) {
       topics.add("weather");
     }
     String sum = sum();
@@ -150,7 +153,19 @@ final class Chooser {
     return turn.asks().stream().anyMatch(a -> SUMS.contains(a.topic()));
   }
 
+  /** "did 44 oz/acre as 44 oz/thousand": what was laid down against what was meant. */
+  private boolean isOverdone() {
+    List<Fact> rates = turn.of("label_rate");
+    return rates.size() == 2
+        && turn.says("past")
+        && turn.asks().isEmpty()
+        && !rates.get(0).amount().unit().equals(rates.get(1).amount().unit());
+  }
+
   private String sum() {
+    if (isOverdone()) {
+      return "progress";
+    }
     if (turn.asks("cost") || has("price") && any("label_rate", "container", "area")) {
       return "cost";
     }
@@ -175,9 +190,14 @@ final class Chooser {
     if (any("makes_volume") && (any("container") || memory.has("container"))) {
       return "strength";
     }
-    if (isConversion()) {
+    if (isConversion() || has("strength") && has("label_rate") && turn.hasWord(SAME)) {
       return "convert";
     }
+    return groundOrDose();
+  }
+
+  /** The last sums that come in question: granules, how far it goes, a dose. */
+  private String groundOrDose() {
     if (isFeeding()) {
       return has("analysis") || any("nitrogen_target") || memory.has("analysis")
           ? "feed"
@@ -282,6 +302,7 @@ final class Chooser {
         || turn.hasWord(PRODUCT_WORDS);
   }
 
+  private static final Set<String> SAME = Set.of("same", "equal", "equals");
   private static final Set<String> TOPPING =
       Set.of("top", "topping", "refill", "refilling", "filling", "add", "back");
   private static final Set<String> PRODUCT_WORDS =
@@ -302,7 +323,8 @@ final class Chooser {
   private boolean isRepeat() {
     boolean asked = turn.asks("repeat");
     boolean facts = has("interval") && any("day", "last_applied");
-    return asked || facts && !turn.asks("seed");
+    boolean dayOpen = has("interval") && turn.says("past") && turn.asks().isEmpty();
+    return asked || dayOpen || facts && !turn.asks("seed");
   }
 
   private boolean isCalibration() {
@@ -342,7 +364,9 @@ final class Chooser {
 
   private boolean isConversion() {
     List<Unit> wanted = wanted();
-    boolean dose = any("label_rate", "strength") && any("area", "shape", "tank", "spray_volume");
+    boolean dose =
+        any("label_rate", "strength", "adjuvant_rate")
+            && any("area", "shape", "tank", "spray_volume", "volume");
     if (wanted.isEmpty() && !turn.asks("convert") || dose) {
       return false;
     }

@@ -27,6 +27,10 @@ final class OpenRate {
             || turn.has("strength")
             || memory.has("label_rate")
             || memory.has("strength");
+    List<Fact> amounts = turn.of("product_amount");
+    if (!rate && amounts.size() == 1 && turn.of("number").isEmpty()) {
+      return Optional.of(amounts.get(0));
+    }
     List<Fact> numbers = turn.of("number");
     if (rate
         || numbers.size() != 1

@@ -22,6 +22,15 @@ final class Understanding {
   private static final Ratio LAWN = Ratio.of(100);
   private static final Set<String> YEARLY =
       Set.of("year", "season", "label", "max", "maximum", "limit", "most", "already", "allowed");
+  private static final Quantity LITTLE = Quantity.of(12, Units.FL_OZ);
+  private static final Set<String> CATCHING =
+      Set.of(
+          "water", "caught", "catch", "cup", "bucket", "tip", "nozzle", "nozzles", "strip", "test");
+  private static final Set<String> OF = Set.of("of");
+  private static final Set<String> FULL = Set.of("full", "more");
+  private static final Set<String> THEM = Set.of("em", "them", "those", "these");
+  private static final Set<String> LOADS =
+      Set.of("tanks", "tankfuls", "loads", "fills", "batches", "backpacks", "sprayers");
   private static final Set<String> PER = Set.of("per", "/", "a", "an", "the", "each");
   private static final Set<String> SHORT_OF_RATE = Set.of("label_rate", "strength");
 
@@ -100,7 +109,7 @@ final class Understanding {
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
       case "content_left" -> fact.as("container");
       case "times" -> times(fact);
-      case "catch_volume" -> isMixNeeded() ? fact.as("spray_volume") : fact;
+      case "catch_volume" -> caught(fact);
       case "test_area" -> isCalibrating() ? fact : fact.as("area");
       case "spray_rate" -> correctedRate(fact);
       case "label_rate" -> comparedRate(fact);
@@ -168,6 +177,25 @@ final class Understanding {
         && unit.factor().compareTo(Ratio.of(2, 5)) > 0
         && NO_OTHER.stream().noneMatch(turn::has)
         && turn.of(fact.name()).size() == 1;
+  }
+
+  /** What was caught, unless it is the mix that is needed, or a little product that is used. */
+  private Fact caught(Fact fact) {
+    if (isMixNeeded()) {
+      return fact.as("spray_volume");
+    }
+    boolean little =
+        fact.amount().dimension().equals(Dimension.VOLUME)
+            && fact.amount().compareTo(LITTLE) < 0
+            && !turn.asks("calibrate")
+            && !turn.hasWord(CATCHING)
+            && !turn.has("catch_time")
+            && !turn.has("walk_time")
+            && !turn.has("time")
+            && !turn.has("swath")
+            && !turn.has("wanted")
+            && turn.of("catch_volume").size() == 1;
+    return little ? fact.as("product_amount") : fact;
   }
 
   /** "2 oz per gallon, what do 20 gallons of water use up": no test of the sprayer. */
@@ -326,6 +354,10 @@ final class Understanding {
         && fact.amount().value().compareTo(Ratio.of(20)) < 0) {
       return perThousand(fact, system == UnitSystem.METRIC ? Units.MILLILITRE : Units.FL_OZ);
     }
+    Optional<Fact> loads = loads(fact);
+    if (loads.isPresent()) {
+      return loads.get();
+    }
     Optional<Fact> answer = answering(fact);
     if (answer.isPresent()) {
       return answer.get();
@@ -338,6 +370,28 @@ final class Understanding {
       return corrected(fact).orElse(fact);
     }
     return fact;
+  }
+
+  /** "and for 3 of em", "what about two tanks": so many of the tank that is known. */
+  private Optional<Fact> loads(Fact fact) {
+    int next = fact.at() + 1;
+    boolean ofThem = isWord(next, OF) && isWord(next + 1, THEM);
+    boolean counted =
+        (ofThem || isWord(next, LOADS) || isWord(next, FULL) && isWord(next + 1, LOADS))
+            && fact.high().isEmpty()
+            && fact.amount().value().isWhole()
+            && fact.amount().value().signum() > 0;
+    return counted && !turn.has("tank") && !turn.says("past")
+        ? memory
+            .latest("tank")
+            .flatMap(told -> told.fact().value())
+            .map(tank -> tank.times(fact.amount().value()))
+            .map(spray -> fact.as("spray_volume").with(spray, Optional.empty()))
+        : Optional.empty();
+  }
+
+  private boolean isWord(int i, Set<String> words) {
+    return i < turn.tokens().size() && words.contains(turn.tokens().get(i).norm());
   }
 
   private Fact area(Fact fact) {

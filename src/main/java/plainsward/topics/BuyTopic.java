@@ -2,16 +2,19 @@ package plainsward.topics;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.Step;
 import plainsward.dosing.Working;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
+import plainsward.units.Unit;
 import plainsward.units.Units;
 
 /** How much to buy for a season. */
 public final class BuyTopic implements Topic {
+  private static final Set<String> SOLD_IN = Set.of("[qt_us]", "[gal_us]", "[pt_us]", "L");
 
   @Override
   public String code() {
@@ -62,6 +65,18 @@ public final class BuyTopic implements Topic {
     return said.map(Quantity::value).orElse(Ratio.ONE);
   }
 
+  /** "how many quarts do I buy": in whole ones. */
+  private static String inWhole(Request request, Sheet sheet, Quantity total) {
+    Optional<Unit> sold = request.wanted(total.unit()).filter(u -> SOLD_IN.contains(u.code()));
+    if (sold.isEmpty()) {
+      return "";
+    }
+    Step count =
+        Working.of("containers", total).over(Quantity.of(1, sold.get())).roundedUp(Units.ONE);
+    String shown = sheet.steps(List.of(count)).figure("containers", count.result());
+    return " Bought in whole ones, that is " + shown + ".";
+  }
+
   private static String containers(Request request, Sheet sheet, Quantity total) {
     Optional<Quantity> size =
         request
@@ -69,7 +84,7 @@ public final class BuyTopic implements Topic {
             .or(() -> request.amount("bag"))
             .filter(c -> c.dimension().equals(total.dimension()));
     if (size.isEmpty()) {
-      return "";
+      return inWhole(request, sheet, total);
     }
     Step count = Working.of("containers", total).over(size.get()).roundedUp(Units.ONE);
     String shown = sheet.steps(List.of(count)).figure("containers", count.result());

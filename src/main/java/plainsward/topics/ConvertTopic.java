@@ -3,6 +3,8 @@ package plainsward.topics;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.dosing.Step;
+import plainsward.dosing.Working;
 import plainsward.reading.Fact;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
@@ -40,6 +42,9 @@ public final class ConvertTopic implements Topic {
     if (wanted.size() > 1 && wanted.stream().distinct().count() == 1 && amounts.isEmpty()) {
       return new NoteTopic("words").reply(request);
     }
+    if (request.turn().has("strength") && request.turn().has("label_rate")) {
+      return strengthAndRate(request, sheet);
+    }
     Optional<Fact> said = amount(request, wanted);
     if (said.isEmpty()) {
       return sheet.ask("What amount do you want converted, and into what?", "area");
@@ -55,6 +60,24 @@ public final class ConvertTopic implements Topic {
       return sheet.ask("Into what unit?", "area");
     }
     return told(request, sheet, said.get(), amount, into.get());
+  }
+
+  /** So much per gallon against so much per 1,000 sq ft: the sprayer's output joins the two. */
+  private static Reply strengthAndRate(Request request, Sheet sheet) {
+    Quantity rate = request.turn().first("label_rate").orElseThrow().amount();
+    Quantity strength = request.turn().first("strength").orElseThrow().amount();
+    Step laid =
+        Working.of("applied_rate", strength).times(Sprayer.rate(request, sheet)).as(rate.unit());
+    sheet.steps(List.of(laid)).figure("converted", laid.result());
+    boolean same = laid.result().isSameAmount(rate);
+    sheet.caution("read-label");
+    return sheet.answer(
+        (same ? "Yes, at that output: " : "No: ")
+            + Shown.of(strength)
+            + " puts down "
+            + Shown.of(laid.result())
+            + (same ? "." : ", against " + Shown.of(rate) + ".")
+            + " They are the same only where a gallon does 1,000 sq ft.");
   }
 
   private static List<Fact> amounts(Request request) {

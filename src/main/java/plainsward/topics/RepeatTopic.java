@@ -3,6 +3,7 @@ package plainsward.topics;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -12,6 +13,8 @@ import plainsward.units.Units;
 
 /** When it may be sprayed again, and how many applications are left. */
 public final class RepeatTopic implements Topic {
+
+  private static final Set<String> SINCE = Set.of("since", "been", "ago");
 
   @Override
   public String code() {
@@ -59,7 +62,24 @@ public final class RepeatTopic implements Topic {
         .filter(k -> !k.fact().name().equals("said_today"))
         .flatMap(k -> k.fact().date().stream())
         .filter(d -> !d.isAfter(request.today().plusYears(1)))
-        .max(LocalDate::compareTo);
+        .max(LocalDate::compareTo)
+        .or(() -> since(request));
+  }
+
+  /** "it's been 3 weeks since the first". */
+  private static Optional<LocalDate> since(Request request) {
+    boolean told = request.turn().has("elapsed") && request.turn().hasWord(SINCE);
+    return told
+        ? request
+            .get("elapsed")
+            .map(
+                k ->
+                    k.fact().word().orElse("days").equals("months")
+                        ? request.today().minusMonths(k.amount().value().ceiling().longValueExact())
+                        : request
+                            .today()
+                            .minusDays(k.amount().in(Units.DAY).value().ceiling().longValueExact()))
+        : Optional.empty();
   }
 
   /** A day plus a wait: calendar months are months, weeks are seven days. */

@@ -71,6 +71,7 @@ public final class SpreadTopic implements Topic {
     Step bags = Working.of("bags", ground.get()).over(each).roundedUp(Units.ONE);
     sheet.steps(List.of(bags)).figure("bags", bags.result());
     sheet.figure("containers", bags.result());
+    String part = partOfBag(request, sheet, each, ground.get());
     sheet.suggest("Is that the lot, or the grass alone?");
     return sheet.answer(
         "You need "
@@ -79,7 +80,25 @@ public final class SpreadTopic implements Topic {
             + Shown.number(bags.exact().value())
             + " to be exact, for "
             + Shown.of(ground.get())
-            + ".");
+            + "."
+            + part);
+  }
+
+  /** What the ground takes by weight, where the bag's weight is known. */
+  private static String partOfBag(Request request, Sheet sheet, Quantity each, Quantity ground) {
+    Optional<Quantity> bag =
+        request
+            .amount("bag")
+            .or(() -> request.amount("container"))
+            .or(() -> request.amount("product_amount"))
+            .filter(b -> b.dimension().equals(Dimension.MASS));
+    if (bag.isEmpty()) {
+      return "";
+    }
+    Step total =
+        Working.of("product_total", bag.get()).times(ground).over(each).as(bag.get().unit());
+    String shown = sheet.steps(List.of(total)).figure("product_total", total.result());
+    return " By weight that is " + shown + ".";
   }
 
   /** Where to walk to test a spreader: a strip of 1,000 sq ft. */
