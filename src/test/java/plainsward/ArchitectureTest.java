@@ -74,12 +74,19 @@ class ArchitectureTest {
           .whereLayer("records")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("handbook")
-          .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
+          .mayOnlyBeAccessedByLayers("topics", "talk", "terminal", "packing")
           .whereLayer("dosing")
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("trade")
           .mayOnlyBeAccessedByLayers(
-              "records", "reading", "safety", "topics", "talk", "terminal", "packing")
+              "handbook",
+              "records",
+              "reading",
+              "safety",
+              "topics",
+              "talk",
+              "terminal",
+              "packing")
           .whereLayer("reply")
           .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal");
 

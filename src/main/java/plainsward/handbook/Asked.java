@@ -1,7 +1,5 @@
 package plainsward.handbook;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,14 +15,10 @@ public final class Asked {
 
   /** The notes that fit it best, the best first; none where no note has any of its words. */
   public List<Hit> search(Search options) {
-    try {
-      List<Hit> hits = new ArrayList<>();
-      for (Ranked ranked : new Ranking(shelf).rank(sought, options)) {
-        hits.add(new Hit(shelf.note(ranked.document()), ranked.rank(), Confidence.of(ranked)));
-      }
-      return hits;
-    } catch (IOException fault) {
-      throw new UncheckedIOException("The handbook's index can't be read", fault);
+    List<Hit> hits = new ArrayList<>();
+    for (Ranked ranked : new Ranking(shelf).rank(sought, options)) {
+      hits.add(new Hit(shelf.note(ranked.document()), ranked.rank(), Confidence.of(ranked)));
     }
+    return hits;
   }
 }

@@ -25,7 +25,7 @@ final class Candidates {
   private record Counted(Sought sought, long entries) {}
 
   private final Shelf shelf;
-  private final StemIndex index;
+  private final NoteLists index;
 
   Candidates(Shelf shelf) {
     this.shelf = shelf;

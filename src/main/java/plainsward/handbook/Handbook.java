@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.apache.lucene.index.DirectoryReader;
-import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.store.ByteBuffersDirectory;
 
 /**
@@ -51,16 +50,7 @@ public final class Handbook {
 
   /** The note of an id. */
   public Optional<Note> note(String id) {
-    try {
-      for (ScoreDoc found : shelf().searcher().search(Shelf.idQuery(id), 2).scoreDocs) {
-        if (!shelf().isHidden(found.doc)) {
-          return Optional.of(shelf().note(found.doc));
-        }
-      }
-      return Optional.empty();
-    } catch (IOException fault) {
-      throw new UncheckedIOException("The handbook's index can't be read", fault);
-    }
+    return shelf().note(id);
   }
 
   /**
@@ -78,7 +68,7 @@ public final class Handbook {
         ids.addAll(added(NoteFolder.files(notesFolder), indexer, progress, faults));
       }
       DirectoryReader notes = DirectoryReader.open(ArrayDirectory.copyOf(index));
-      return new Handbook(() -> both(notes), faults, ids);
+      return new Handbook(() -> shelf().with(notes), faults, ids);
     } catch (IOException fault) {
       throw new UncheckedIOException("The notes folder can't be read: " + notesFolder, fault);
     }
@@ -101,14 +91,6 @@ public final class Handbook {
       progress.at(++done, files.size());
     }
     return ids;
-  }
-
-  private Shelf both(DirectoryReader own) {
-    try {
-      return shelf().with(own);
-    } catch (IOException fault) {
-      throw new UncheckedIOException(fault);
-    }
   }
 
   /** Whether there are notes of a user's own. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.store.ByteBuffersDirectory;
 
 /**
@@ -49,9 +50,13 @@ public final class IndexBuilder {
         }
       }
       copy(index, into);
+      try (DirectoryReader reader = DirectoryReader.open(index)) {
+        ListMaker lists = new ListMaker(new StemIndex(reader));
+        Files.write(into.resolve(NotePack.LISTS), lists.packed());
+        Files.write(into.resolve(NotePack.TEXTS), lists.texts());
+      }
     }
-    List<String> lines = SynonymTable.read(synonyms).toLines();
-    Files.writeString(into.resolve(ShippedIndex.SYNONYMS), String.join("\n", lines) + "\n");
+    Files.write(into.resolve(NotePack.SYNONYMS), SynonymTable.read(synonyms).packed());
   }
 
   private static void empty(Path folder) throws IOException {

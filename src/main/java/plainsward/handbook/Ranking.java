@@ -15,7 +15,7 @@ final class Ranking {
   private static final BitSet NONE = new BitSet();
 
   private final Shelf shelf;
-  private final StemIndex index;
+  private final NoteLists index;
 
   Ranking(Shelf shelf) {
     this.shelf = shelf;

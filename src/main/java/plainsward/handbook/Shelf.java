@@ -2,83 +2,62 @@ package plainsward.handbook;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.MultiReader;
-import org.apache.lucene.index.MultiTerms;
-import org.apache.lucene.index.Term;
-import org.apache.lucene.index.Terms;
-import org.apache.lucene.index.TermsEnum;
-import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.ScoreDoc;
-import org.apache.lucene.search.TermQuery;
-import org.apache.lucene.util.BytesRef;
 
-/** Notes that are open for searching: the index, its synonyms, and its words for typing slips. */
+/** Notes that are open for searching: what is known of them, synonyms, and words for slips. */
 final class Shelf {
-  private static final int MOST_NOTES = 1_000;
-
-  private final IndexSearcher searcher;
-  private final StemIndex index;
+  private final NoteLists index;
   private final Synonyms synonyms;
   private final BitSet hidden;
   private final int noteCount;
-  private final Map<Integer, Note> notes = new ConcurrentHashMap<>();
   private volatile Spellings stems;
   private volatile Spellings words;
 
-  private Shelf(IndexReader reader, Synonyms synonyms, BitSet hidden) throws IOException {
-    this.searcher = new IndexSearcher(reader);
+  private Shelf(NoteLists index, Synonyms synonyms, BitSet hidden) {
+    this.index = index;
     this.synonyms = synonyms;
     this.hidden = hidden;
-    this.noteCount = reader.getDocCount(Fields.WORDS);
-    searcher.setSimilarity(Fields.SIMILARITY);
-    searcher.setQueryCache(null);
-    this.index = new StemIndex(searcher);
+    this.noteCount = index.notes();
   }
 
-  static Shelf of(IndexReader reader, Synonyms synonyms) throws IOException {
-    return new Shelf(reader, synonyms, new BitSet());
+  static Shelf of(NoteLists index, Synonyms synonyms) {
+    return new Shelf(index, synonyms, new BitSet());
   }
 
   /** This shelf and more notes; a note of {@code own} hides the one of the same id that is here. */
-  Shelf with(IndexReader own) throws IOException {
-    IndexReader here = searcher.getIndexReader();
+  Shelf with(IndexReader own) {
+    int first = own.maxDoc();
     BitSet covered = new BitSet();
-    for (BytesRef id : terms(own, Fields.ID)) {
-      for (ScoreDoc same : searcher.search(idQuery(id.utf8ToString()), 1).scoreDocs) {
-        covered.set(same.doc + own.maxDoc());
-      }
+    for (int i = hidden.nextSetBit(0); i >= 0; i = hidden.nextSetBit(i + 1)) {
+      covered.set(i + first);
     }
-    return new Shelf(new MultiReader(own, here), synonyms, covered);
-  }
-
-  static TermQuery idQuery(String id) {
-    return new TermQuery(new Term(Fields.ID, id));
-  }
-
-  private static List<BytesRef> terms(IndexReader reader, String field) throws IOException {
-    List<BytesRef> found = new ArrayList<>();
-    Terms terms = MultiTerms.getTerms(reader, field);
-    if (terms != null) {
-      TermsEnum each = terms.iterator();
-      while (each.next() != null) {
-        found.add(BytesRef.deepCopyOf(each.term()));
-      }
+    for (String id : new StemIndex(own).terms(Fields.ID)) {
+      index.find(id, 0).ifPresent(same -> covered.set(same + first));
     }
-    return found;
+    try {
+      IndexReader both = new MultiReader(own, index.reader());
+      return new Shelf(new StemIndex(both), synonyms, covered);
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
   }
 
-  IndexSearcher searcher() {
-    return searcher;
+  /** The note of an id that is not hidden. */
+  Optional<Note> note(String id) {
+    OptionalInt found = index.find(id, 0);
+    while (found.isPresent() && isHidden(found.getAsInt())) {
+      found = index.find(id, found.getAsInt() + 1);
+    }
+    return found.isPresent() ? Optional.of(index.note(found.getAsInt())) : Optional.empty();
   }
 
   /** The lists of the stems. */
-  StemIndex index() {
+  NoteLists index() {
     return index;
   }
 
@@ -86,16 +65,9 @@ final class Shelf {
     return synonyms;
   }
 
-  /** The note of a document; the first thousand asked for are kept. */
-  Note note(int document) throws IOException {
-    Note kept = notes.get(document);
-    if (kept == null) {
-      kept = NoteDocuments.note(searcher.storedFields().document(document));
-      if (notes.size() < MOST_NOTES) {
-        notes.put(document, kept);
-      }
-    }
-    return kept;
+  /** The note of a document. */
+  Note note(int document) {
+    return index.note(document);
   }
 
   /** Whether the note of this document is hidden by a user's own. */
@@ -136,13 +108,8 @@ final class Shelf {
   Spellings stems() {
     Spellings made = stems;
     if (made == null) {
-      try {
-        List<BytesRef> terms = terms(searcher.getIndexReader(), Fields.WORDS);
-        made = new Spellings(terms.stream().map(BytesRef::utf8ToString).toList());
-        stems = made;
-      } catch (IOException fault) {
-        throw new UncheckedIOException(fault);
-      }
+      made = new Spellings(index.stems());
+      stems = made;
     }
     return made;
   }

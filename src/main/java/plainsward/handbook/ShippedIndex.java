@@ -1,50 +1,33 @@
 package plainsward.handbook;
 
-import java.io.FileNotFoundException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.index.IndexReader;
 
-/** Reads the index that the build made from the class path into memory. */
+/** What the build made of the notes: packed lists, and the Lucene index that they come from. */
 final class ShippedIndex {
   /** The list of the index's files, a name a line. */
   static final String FILES = "files";
 
-  /** The synonyms, as {@link Synonyms#toLines} makes them. */
-  static final String SYNONYMS = "synonyms";
-
-  private static final String FOLDER = "handbook-index/";
-
   private ShippedIndex() {}
 
   static Shelf open() {
+    return Shelf.of(new PackedLists(), new Synonyms(NotePack.bytes(NotePack.SYNONYMS)));
+  }
+
+  /** The Lucene index, which only a user's own notes need beside theirs. */
+  static IndexReader reader() {
+    Map<String, byte[]> files = new TreeMap<>();
+    String names = new String(NotePack.file(FILES), StandardCharsets.UTF_8);
+    names.lines().forEach(name -> files.put(name, NotePack.file(name)));
     try {
-      Map<String, byte[]> files = new TreeMap<>();
-      for (String name : lines(FILES)) {
-        files.put(name, bytes(name));
-      }
-      DirectoryReader reader = DirectoryReader.open(new ArrayDirectory(files));
-      return Shelf.of(reader, Synonyms.ofLines(lines(SYNONYMS)));
+      return DirectoryReader.open(new ArrayDirectory(files));
     } catch (IOException fault) {
       throw new UncheckedIOException("The handbook's index can't be read", fault);
-    }
-  }
-
-  private static List<String> lines(String name) throws IOException {
-    return new String(bytes(name), StandardCharsets.UTF_8).lines().toList();
-  }
-
-  private static byte[] bytes(String name) throws IOException {
-    try (InputStream in = ShippedIndex.class.getClassLoader().getResourceAsStream(FOLDER + name)) {
-      if (in == null) {
-        throw new FileNotFoundException(FOLDER + name);
-      }
-      return in.readAllBytes();
     }
   }
 }

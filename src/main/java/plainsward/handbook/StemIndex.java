@@ -2,18 +2,26 @@ package plainsward.handbook;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
+import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.MultiTerms;
 import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.PostingsEnum;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.index.Terms;
+import org.apache.lucene.index.TermsEnum;
 import org.apache.lucene.search.CollectionStatistics;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
@@ -27,30 +35,34 @@ import org.apache.lucene.util.BytesRef;
  * for each was most of the time that an answer took. What is kept is bounded; the rest is read
  * anew.
  */
-final class StemIndex {
+final class StemIndex implements NoteLists {
   private static final int LONG = 8_000;
+  private static final int MOST_NOTES = 1_000;
   private static final long MOST_KEPT = 6_000_000;
 
   private final IndexSearcher searcher;
   private final Map<String, Map<String, Postings>> kept;
+  private final Map<Integer, Note> notes = new ConcurrentHashMap<>();
   private final Map<String, BitSet> topics = new ConcurrentHashMap<>();
   private final AtomicLong room = new AtomicLong(MOST_KEPT);
   private volatile int[] places;
 
-  StemIndex(IndexSearcher searcher) {
-    this.searcher = searcher;
+  StemIndex(IndexReader reader) {
+    this.searcher = new IndexSearcher(reader);
+    searcher.setSimilarity(Fields.SIMILARITY);
+    searcher.setQueryCache(null);
     this.kept = new HashMap<>();
     kept.put(Fields.WORDS, new ConcurrentHashMap<>());
     kept.put(Fields.ASKED, new ConcurrentHashMap<>());
   }
 
-  /** How many documents there are. */
-  int size() {
+  @Override
+  public int size() {
     return searcher.getIndexReader().maxDoc();
   }
 
-  /** Who holds a stem in a field; the field must be one of stems. */
-  Postings postings(String field, String stem) {
+  @Override
+  public Postings postings(String field, String stem) {
     Map<String, Postings> known = kept.get(field);
     Postings found = known.get(stem);
     if (found == null) {
@@ -62,8 +74,8 @@ final class StemIndex {
     return found;
   }
 
-  /** How many documents hold a stem in a field. */
-  int count(String field, String stem) {
+  @Override
+  public int count(String field, String stem) {
     Postings known = kept.get(field).get(stem);
     return known != null ? known.size() : count(new Term(field, stem));
   }
@@ -76,8 +88,8 @@ final class StemIndex {
     }
   }
 
-  /** As {@link Postings#raise}; of a long list only what is wanted is read. */
-  void raise(String field, String stem, int[] wanted, float boost, float[] best) {
+  @Override
+  public void raise(String field, String stem, int[] wanted, float boost, float[] best) {
     if (count(field, stem) <= LONG || kept.get(field).containsKey(stem)) {
       postings(field, stem).raise(wanted, boost, best);
     } else {
@@ -170,8 +182,8 @@ final class StemIndex {
     return known;
   }
 
-  /** The notes of any of some topics and their questions; nothing where no topic is given. */
-  Optional<BitSet> ofTopics(Set<String> codes) {
+  @Override
+  public Optional<BitSet> ofTopics(Set<String> codes) {
     if (codes.size() == 1) {
       return Optional.of(ofTopic(codes.iterator().next()));
     }
@@ -195,8 +207,8 @@ final class StemIndex {
     }
   }
 
-  /** Where a document stands in its block, as {@link Fields#PLACE} says. */
-  int place(int document) {
+  @Override
+  public int place(int document) {
     int[] known = places;
     if (known == null) {
       known = readPlaces();
@@ -218,6 +230,74 @@ final class StemIndex {
     } catch (IOException fault) {
       throw unreadable(fault);
     }
+  }
+
+  /** The note of a document; the first thousand asked for are kept. */
+  @Override
+  public Note note(int document) {
+    Note known = notes.get(document);
+    if (known == null) {
+      try {
+        known = NoteDocuments.note(searcher.storedFields().document(document));
+      } catch (IOException fault) {
+        throw unreadable(fault);
+      }
+      if (notes.size() < MOST_NOTES) {
+        notes.put(document, known);
+      }
+    }
+    return known;
+  }
+
+  @Override
+  public OptionalInt find(String id, int from) {
+    try {
+      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+        PostingsEnum with = leaf.reader().postings(new Term(Fields.ID, id), PostingsEnum.NONE);
+        while (with != null && with.nextDoc() != DocIdSetIterator.NO_MORE_DOCS) {
+          if (leaf.docBase + with.docID() >= from) {
+            return OptionalInt.of(leaf.docBase + with.docID());
+          }
+        }
+      }
+      return OptionalInt.empty();
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
+  @Override
+  public Collection<String> stems() {
+    return terms(Fields.WORDS);
+  }
+
+  /** The terms of a field. */
+  List<String> terms(String field) {
+    try {
+      List<String> found = new ArrayList<>();
+      Terms terms = MultiTerms.getTerms(reader(), field);
+      TermsEnum each = terms == null ? TermsEnum.EMPTY : terms.iterator();
+      while (each.next() != null) {
+        found.add(each.term().utf8ToString());
+      }
+      return found;
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
+  @Override
+  public int notes() {
+    try {
+      return reader().getDocCount(Fields.WORDS);
+    } catch (IOException fault) {
+      throw unreadable(fault);
+    }
+  }
+
+  @Override
+  public IndexReader reader() {
+    return searcher.getIndexReader();
   }
 
   private static UncheckedIOException unreadable(IOException fault) {

@@ -7,12 +7,12 @@ final class StemScores {
   /** How many times longer than what is wanted a list must be for steps to be quicker. */
   private static final int MUCH_LONGER = 16;
 
-  private final StemIndex index;
+  private final NoteLists index;
   private final String field;
   private final Places documents;
 
   /** Will score these documents. */
-  StemScores(StemIndex index, String field, Places documents) {
+  StemScores(NoteLists index, String field, Places documents) {
     this.index = index;
     this.field = field;
     this.documents = documents;

@@ -16,9 +16,9 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 final class SynonymTable {
   private SynonymTable() {}
 
-  static Synonyms read(Path file) throws IOException {
+  static SynonymMaker read(Path file) throws IOException {
     Object table = new Load(LoadSettings.builder().build()).loadFromString(Files.readString(file));
-    Synonyms synonyms = new Synonyms();
+    SynonymMaker synonyms = new SynonymMaker();
     int row = 0;
     for (Object each : (List<?>) table) {
       add(file + ", row " + row++, (Map<?, ?>) each, synonyms);
@@ -26,7 +26,7 @@ final class SynonymTable {
     return synonyms;
   }
 
-  private static void add(String where, Map<?, ?> row, Synonyms synonyms) {
+  private static void add(String where, Map<?, ?> row, SynonymMaker synonyms) {
     if (row.containsKey("same")) {
       synonyms.add(phrases(where, row, "same"), phrases(where, row, "same"));
     } else if (row.containsKey("light")) {

@@ -1,29 +1,38 @@
 package plainsward.handbook;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import plainsward.trade.PackedWords;
 
 /**
  * Other words for the same thing, looked up in the words of a question as they were typed. A plural
- * is looked up as its singular, an ending 'ie' as 'y'; the longest phrase wins.
+ * is looked up as its singular, an ending 'ie' as 'y'; the longest phrase wins. {@link
+ * SynonymMaker} packs them, so that they are ready at once: the phrases by number, the words with
+ * what they are, the first words with the length of the longest phrase, where each phrase's other
+ * ways stand, and all words of phrases, a line each.
  */
 final class Synonyms {
-  private static final String SAME = "same";
-  private static final String LIGHT = "light";
+  /** A word that stands in a phrase. */
+  static final int SAID = 1;
 
-  private final Map<String, Set<String>> others = new LinkedHashMap<>();
-  private final Map<String, List<List<String>>> stems = new ConcurrentHashMap<>();
-  private final Set<String> light = new LinkedHashSet<>();
-  private final Set<String> words = new LinkedHashSet<>();
-  private final Map<String, Integer> longest = new HashMap<>();
+  /** A word that says nothing about the matter. */
+  static final int LIGHT = 2;
+
+  /** The parts of the bytes. */
+  static final int PARTS = 5;
+
+  private final ByteReader bytes;
+  private final PackedWords phrases;
+  private final PackedWords words;
+  private final PackedWords firsts;
+  private final int ways;
+  private final int lines;
+  private final int end;
+  private final Map<Integer, List<List<String>>> known = new ConcurrentHashMap<>();
 
   /**
    * A phrase of the table that stands in a question.
@@ -33,61 +42,76 @@ final class Synonyms {
    */
   record Match(int length, List<List<String>> others) {}
 
-  /** Lets each of {@code said} stand for each of {@code meant} too. */
-  void add(Collection<String> said, Collection<String> meant) {
-    for (String phrase : said) {
-      List<String> of = Words.of(phrase);
-      if (of.isEmpty()) {
-        continue;
-      }
-      Set<String> alternatives = others.computeIfAbsent(key(of), k -> new LinkedHashSet<>());
-      meant.stream().map(m -> String.join(" ", Words.of(m))).forEach(alternatives::add);
-      alternatives.remove(String.join(" ", of));
-      words.addAll(of);
-      longest.merge(singular(of.get(0)), of.size(), Math::max);
-    }
-  }
-
-  /** Marks words that say nothing about the matter of a question. */
-  void addLight(Collection<String> said) {
-    said.forEach(word -> Words.of(word).forEach(light::add));
+  /** What {@link SynonymMaker} packed. */
+  Synonyms(byte[] packed) {
+    bytes = new ByteReader(packed);
+    phrases = new PackedWords(packed, bytes.three(0));
+    words = new PackedWords(packed, bytes.three(3));
+    firsts = new PackedWords(packed, bytes.three(6));
+    ways = bytes.three(9);
+    lines = bytes.three(12);
+    end = packed.length;
   }
 
   /** Whether the word says nothing about the matter. */
   boolean isLight(String word) {
-    return light.contains(word);
+    return is(word, LIGHT);
   }
 
   /** Whether the word stands in any phrase that can be said, or is light. */
   boolean knows(String word) {
-    return words.contains(word) || light.contains(word) || words.contains(singular(word));
+    return is(word, SAID | LIGHT) || is(singular(word), SAID);
+  }
+
+  private boolean is(String word, int what) {
+    int known = words.find(word);
+    return known != PackedWords.NONE && (known & what) != 0;
   }
 
   /** The words of all phrases that can be said. */
-  Set<String> words() {
-    return words;
+  List<String> words() {
+    return bytes.lines(lines, end);
   }
 
   /** The longest phrase of the table that begins at a word. */
   Optional<Match> at(List<String> question, int from) {
-    int most = longest.getOrDefault(singular(question.get(from)), 0);
+    int most = firsts.find(singular(question.get(from)));
     for (int n = Math.min(most, question.size() - from); n > 0; n--) {
-      String key = key(question.subList(from, from + n));
-      Set<String> found = others.get(key);
-      if (found != null) {
-        return Optional.of(new Match(n, stemsOf(key, found)));
+      int phrase = phrases.find(key(question.subList(from, from + n)));
+      if (phrase != PackedWords.NONE) {
+        return Optional.of(new Match(n, others(phrase)));
       }
     }
     return Optional.empty();
   }
 
-  private List<List<String>> stemsOf(String key, Set<String> phrases) {
-    return stems.computeIfAbsent(
-        key,
-        k -> phrases.stream().map(phrase -> Words.stemsOf(List.of(phrase.split(" ")))).toList());
+  private List<List<String>> others(int phrase) {
+    List<List<String>> all = known.get(phrase);
+    if (all == null) {
+      all = Collections.unmodifiableList(read(bytes.three(ways + 3 * phrase)));
+      known.put(phrase, all);
+    }
+    return all;
   }
 
-  private static String key(List<String> words) {
+  private List<List<String>> read(int place) {
+    int count = bytes.one(place);
+    int at = place + 1;
+    List<List<String>> all = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      List<String> stems = new ArrayList<>(2);
+      int length = bytes.one(at++);
+      for (int k = 0; k < length; k++) {
+        stems.add(bytes.text(at));
+        at += 1 + bytes.one(at);
+      }
+      all.add(stems);
+    }
+    return all;
+  }
+
+  /** Words as a phrase is looked up. */
+  static String key(List<String> words) {
     StringBuilder key = new StringBuilder();
     for (String word : words) {
       key.append(key.length() == 0 ? "" : " ").append(singular(word));
@@ -95,42 +119,13 @@ final class Synonyms {
     return key.toString();
   }
 
-  private static String singular(String word) {
+  /** The singular of a plural; of 'ie' at an end 'y'. */
+  static String singular(String word) {
     int n = word.length();
     if (n > 4 && (word.endsWith("ies") || word.endsWith("ie"))) {
       return word.substring(0, word.lastIndexOf("ie")) + "y";
     }
     boolean plural = n > 3 && word.endsWith("s") && !word.endsWith("ss") && !word.endsWith("us");
     return plural ? word.substring(0, n - 1) : word;
-  }
-
-  /** The table as lines of fields with tabs between, quick to read at start. */
-  List<String> toLines() {
-    List<String> lines = new ArrayList<>();
-    others.forEach(
-        (said, means) -> lines.add(SAME + "\t" + said + "\t" + String.join("\t", means)));
-    lines.add(LIGHT + "\t" + String.join("\t", light));
-    return lines;
-  }
-
-  /** Reads back what {@link #toLines} made. */
-  static Synonyms ofLines(Iterable<String> lines) {
-    Synonyms made = new Synonyms();
-    for (String line : lines) {
-      List<String> fields = List.of(line.split("\t"));
-      if (fields.get(0).equals(SAME)) {
-        made.restore(fields.get(1), fields.subList(2, fields.size()));
-      } else {
-        made.light.addAll(fields.subList(1, fields.size()));
-      }
-    }
-    return made;
-  }
-
-  private void restore(String key, List<String> means) {
-    List<String> said = List.of(key.split(" "));
-    others.put(key, new LinkedHashSet<>(means));
-    words.addAll(said);
-    longest.merge(said.get(0), said.size(), Math::max);
   }
 }

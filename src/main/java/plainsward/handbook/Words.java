@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,12 +14,12 @@ import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.LowerCaseFilter;
 import org.apache.lucene.analysis.TokenStream;
 import org.apache.lucene.analysis.Tokenizer;
-import org.apache.lucene.analysis.core.KeywordTokenizer;
 import org.apache.lucene.analysis.en.EnglishPossessiveFilter;
-import org.apache.lucene.analysis.en.PorterStemFilter;
 import org.apache.lucene.analysis.miscellaneous.ASCIIFoldingFilter;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.util.CharTokenizer;
+import org.tartarus.snowball.SnowballStemmer;
+import org.tartarus.snowball.ext.PorterStemmer;
 
 /**
  * Cuts English into words, lower-case and without a possessive, and words to their stems. Cutting
@@ -28,11 +29,6 @@ final class Words {
   private static final int MOST_LETTERS = 60;
   private static final int MOST_KEPT = 20_000;
 
-  private static final Pattern ANALYSIS = Pattern.compile("\\b\\d{1,2}-\\d{1,2}-\\d{1,2}\\b");
-  private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d)");
-  private static final Pattern NUMBER_LETTER =
-      Pattern.compile("(?<=\\d)-(?=\\p{L}(?![\\p{L}\\d]))");
-
   private static final Set<String> STOP =
       Set.of(
           ("a an and are as at be but by for from had has have i if im in into is it its me my of"
@@ -40,24 +36,26 @@ final class Words {
                   + " we were will with you your am been being he she his her him us")
               .split(" "));
 
-  private static final Analyzer CUTTER =
-      new Analyzer() {
-        @Override
-        protected TokenStreamComponents createComponents(String field) {
-          Tokenizer cut = CharTokenizer.fromTokenCharPredicate(Words::isOfWord);
-          return new TokenStreamComponents(
-              cut, new EnglishPossessiveFilter(new ASCIIFoldingFilter(new LowerCaseFilter(cut))));
-        }
-      };
+  /** Made when first wanted: few questions have a hyphen or a comma behind a digit. */
+  private static final class Hyphened {
+    static final Pattern ANALYSIS = Pattern.compile("\\b\\d{1,2}-\\d{1,2}-\\d{1,2}\\b");
+    static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d)");
+    static final Pattern NUMBER_LETTER =
+        Pattern.compile("(?<=\\d)-(?=\\p{L}(?![\\p{L}\\d]))");
+  }
 
-  private static final Analyzer STEMMER =
-      new Analyzer() {
-        @Override
-        protected TokenStreamComponents createComponents(String field) {
-          Tokenizer whole = new KeywordTokenizer();
-          return new TokenStreamComponents(whole, new PorterStemFilter(whole));
-        }
-      };
+  /** Made when first wanted: most questions are of plain letters. */
+  private static final class Lucene {
+    static final Analyzer CUTTER =
+        new Analyzer() {
+          @Override
+          protected TokenStreamComponents createComponents(String field) {
+            Tokenizer cut = CharTokenizer.fromTokenCharPredicate(Words::isOfWord);
+            return new TokenStreamComponents(
+                cut, new EnglishPossessiveFilter(new ASCIIFoldingFilter(new LowerCaseFilter(cut))));
+          }
+        };
+  }
 
   private static final Map<String, String> STEMS = new ConcurrentHashMap<>();
 
@@ -70,7 +68,8 @@ final class Words {
   /** The words of a text in their order, stop words too. */
   static List<String> of(String text) {
     List<String> words = new ArrayList<>();
-    for (String term : terms(CUTTER, joined(text))) {
+    String whole = joined(text);
+    for (String term : isPlain(whole) ? cut(whole) : terms(whole)) {
       String word = term.replace("'", "");
       if (!word.isEmpty() && word.length() <= MOST_LETTERS) {
         words.add(word);
@@ -79,17 +78,56 @@ final class Words {
     return words;
   }
 
+  /** Whether the text is of plain letters and no word is longer than Lucene takes as one. */
+  private static boolean isPlain(String text) {
+    int length = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      length = isOfWord(c) ? length + 1 : 0;
+      if (c > 126 || length > MOST_LETTERS) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Does with plain letters what the cutter does with any: lower case, and no possessive. */
+  private static List<String> cut(String text) {
+    List<String> terms = new ArrayList<>();
+    int from = -1;
+    for (int i = 0; i <= text.length(); i++) {
+      if (i < text.length() && isOfWord(text.charAt(i))) {
+        from = from < 0 ? i : from;
+      } else if (from >= 0) {
+        String term = text.substring(from, i).toLowerCase(Locale.ROOT);
+        terms.add(term.endsWith("'s") ? term.substring(0, term.length() - 2) : term);
+        from = -1;
+      }
+    }
+    return terms;
+  }
+
   /**
    * Takes the comma out of 1,000 and the hyphen out of 4-D, so that 2,4-D is one word, and reads
    * three numbers with hyphens as what they are called.
    */
   private static String joined(String text) {
-    if (text.indexOf('-') < 0 && text.indexOf(',') < 0) {
+    if (!hasJointAfterDigit(text)) {
       return text;
     }
-    String named = ANALYSIS.matcher(text).replaceAll("N-P-K");
-    String whole = THOUSANDS.matcher(named).replaceAll("");
-    return NUMBER_LETTER.matcher(whole).replaceAll("");
+    String named = Hyphened.ANALYSIS.matcher(text).replaceAll("N-P-K");
+    String whole = Hyphened.THOUSANDS.matcher(named).replaceAll("");
+    return Hyphened.NUMBER_LETTER.matcher(whole).replaceAll("");
+  }
+
+  private static boolean hasJointAfterDigit(String text) {
+    for (int i = 1; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if ((c == '-' || c == ',') && Character.isDigit(text.charAt(i - 1))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The stem of a word; the stems of stop words are asked for too (in synonyms). */
@@ -98,8 +136,10 @@ final class Words {
     if (known != null) {
       return known;
     }
-    List<String> stems = terms(STEMMER, word);
-    String stem = stems.isEmpty() ? word : stems.get(0);
+    SnowballStemmer stemmer = new PorterStemmer();
+    stemmer.setCurrent(word);
+    stemmer.stem();
+    String stem = stemmer.getCurrent().isEmpty() ? word : stemmer.getCurrent();
     if (STEMS.size() < MOST_KEPT) {
       STEMS.put(word, stem);
     }
@@ -128,9 +168,9 @@ final class Words {
     return stems;
   }
 
-  private static List<String> terms(Analyzer analyzer, String text) {
+  private static List<String> terms(String text) {
     List<String> terms = new ArrayList<>();
-    try (TokenStream tokens = analyzer.tokenStream("", new StringReader(text))) {
+    try (TokenStream tokens = Lucene.CUTTER.tokenStream("", new StringReader(text))) {
       CharTermAttribute term = tokens.addAttribute(CharTermAttribute.class);
       tokens.reset();
       while (tokens.incrementToken()) {

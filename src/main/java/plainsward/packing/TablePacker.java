@@ -9,20 +9,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import plainsward.handbook.NotePack;
 import plainsward.reading.NameRows;
 import plainsward.reading.PhraseColumn;
 import plainsward.reading.SpellingWords;
 import plainsward.trade.JsonRows;
 import plainsward.trade.MeasureWords;
-import plainsward.trade.PackedRows;
 import plainsward.trade.Row;
+import plainsward.trade.RowPacker;
 import plainsward.trade.TextRows;
 
 /**
- * Packs the trade tables into one class that is quick to load, with them a table of all names as
- * phrases, the phrases of all tables sorted for the search, whose making takes longer than a sum,
- * and the texts of the screen. Run by the build with
- * two arguments: the folder of the tables and the folder of the compiled classes.
+ * Packs the trade tables into one class and what was made of the notes into another, since a class
+ * is quick to load: with the tables go a table of all names as phrases, the phrases of all tables
+ * sorted for the search and the words that typos are mended by, whose making takes longer than a
+ * sum, and the texts of the screen. Run by the build with two arguments: the folder of the tables
+ * and the folder of the compiled classes, with the handbook's index in it.
  */
 public final class TablePacker {
   private static final String ENDING = ".json";
@@ -45,18 +47,33 @@ public final class TablePacker {
     tables.put(TextRows.TABLE, texts(classes.resolve(TextRows.FOLDER)));
     Map<String, byte[]> packed = new TreeMap<>();
     for (Map.Entry<String, List<Row>> table : tables.entrySet()) {
-      packed.put(table.getKey(), TableWriter.written(table.getValue()));
+      packed.put(table.getKey(), RowPacker.packed(table.getValue()));
     }
     packed.put(PhraseColumn.PACKED, PhraseColumn.packed());
     packed.put(MeasureWords.PACKED_SPELLINGS, MeasureWords.packedSpellings());
     packed.put(MeasureWords.PACKED_FIRSTS, MeasureWords.packedFirsts());
     packed.put(SpellingWords.SLIPS, SpellingWords.slips());
     packed.put(SpellingWords.KNOWN, SpellingWords.known());
+    write(classes, "plainsward/trade/PackedTables", packed);
+    write(classes, "plainsward/handbook/PackedNotes", notes(classes.resolve(NotePack.FOLDER)));
+  }
+
+  /** What the build made of the notes, which lies better in a class than in files of its own. */
+  private static Map<String, byte[]> notes(Path folder) throws IOException {
+    Map<String, byte[]> packed = new TreeMap<>();
+    for (String file : files(folder, NotePack.ENDING)) {
+      packed.put(file, Files.readAllBytes(folder.resolve(file)));
+      Files.delete(folder.resolve(file));
+    }
+    return packed;
+  }
+
+  private static void write(Path classes, String holder, Map<String, byte[]> packed)
+      throws IOException {
     List<byte[]> all = new ArrayList<>();
     all.add((String.join("\n", packed.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII));
     all.addAll(packed.values());
-    Path holder = classes.resolve(PackedRows.HOLDER + ".class");
-    Files.write(holder, TextClass.of(PackedRows.HOLDER, all));
+    Files.write(classes.resolve(holder + ".class"), TextClass.of(holder, all));
   }
 
   private static List<Row> texts(Path folder) throws IOException {

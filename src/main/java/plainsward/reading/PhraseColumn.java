@@ -3,7 +3,6 @@ package plainsward.reading;
 import java.util.ArrayList;
 import java.util.List;
 import plainsward.trade.JsonRows;
-import plainsward.trade.PackedRows;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
 
@@ -56,7 +55,7 @@ public enum PhraseColumn {
 
   private static final class Shipped {
     static final PhraseTrie TRIE =
-        new PhraseTrie(Rows.arePacked(PACKED) ? PackedRows.bytes(PACKED) : packed());
+        new PhraseTrie(Rows.arePacked(PACKED) ? Rows.packed(PACKED) : packed());
   }
 
   static PhraseTrie shipped() {

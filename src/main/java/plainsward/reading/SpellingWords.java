@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import plainsward.trade.JsonRows;
 import plainsward.trade.MeasureWords;
-import plainsward.trade.PackedRows;
 import plainsward.trade.PackedWords;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
@@ -40,8 +39,8 @@ public final class SpellingWords {
   SpellingWords() {
     boolean packed = Rows.arePacked(KNOWN);
     typos = Rows.of(TABLE);
-    slips = new PackedWords(packed ? PackedRows.bytes(SLIPS) : slips(), 0);
-    known = new PackedWords(packed ? PackedRows.bytes(KNOWN) : known(), 0);
+    slips = new PackedWords(packed ? Rows.packed(SLIPS) : slips(), 0);
+    known = new PackedWords(packed ? Rows.packed(KNOWN) : known(), 0);
     byFirst = packed ? Rows.of(BY_FIRST) : byFirst();
   }
 

@@ -28,8 +28,8 @@ public final class MeasureWords {
   private MeasureWords() {
     boolean packed = Rows.arePacked(PACKED_SPELLINGS);
     spellings =
-        words(packed ? PackedRows.bytes(PACKED_SPELLINGS) : PackedWords.packed(rowOf(rows)));
-    firsts = words(packed ? PackedRows.bytes(PACKED_FIRSTS) : PackedWords.packed(longest(rows)));
+        words(packed ? Rows.packed(PACKED_SPELLINGS) : PackedWords.packed(rowOf(rows)));
+    firsts = words(packed ? Rows.packed(PACKED_FIRSTS) : PackedWords.packed(longest(rows)));
   }
 
   private static PackedWords words(byte[] bytes) {

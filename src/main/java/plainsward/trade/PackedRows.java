@@ -3,25 +3,18 @@ package plainsward.trade;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.AbstractList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.RandomAccess;
 
 /**
  * A table as the build packs it, so that it costs neither a search through the jar nor taking JSON
  * apart, and of a row only what is asked for is made: the keys' number and the keys, the rows'
- * number, where each row begins, and the rows as {@link PackedValues} reads them. {@code
- * packing.TableWriter} writes it. All numbers have their high byte first.
+ * number, where each row begins, and the rows as {@link PackedValues} reads them. {@link
+ * RowPacker} writes it. All numbers have their high byte first.
  */
 public final class PackedRows extends AbstractList<Row> implements RandomAccess {
-  /** The class that holds the tables, by its internal name. */
-  public static final String HOLDER = "plainsward/trade/PackedTables";
-
   /** A text with letters beyond Latin-1 says so by this bit of its length. */
   public static final int WIDE = 1 << 30;
-
-  private static final Map<String, Integer> NUMBERS = numbers();
 
   private final byte[] bytes;
   private final String file;
@@ -29,9 +22,9 @@ public final class PackedRows extends AbstractList<Row> implements RandomAccess 
   private final int starts;
   private final Row[] rows;
 
-  private PackedRows(String name, byte[] bytes) {
+  private PackedRows(String file, byte[] bytes) {
     this.bytes = bytes;
-    this.file = Rows.file(name);
+    this.file = file;
     this.keys = new String[number(bytes, 0)];
     int at = 4;
     for (int i = 0; i < keys.length; i++) {
@@ -42,46 +35,13 @@ public final class PackedRows extends AbstractList<Row> implements RandomAccess 
     this.starts = at + 4;
   }
 
-  private static Map<String, Integer> numbers() {
-    Map<String, Integer> numbers = new HashMap<>();
-    String names = new String(bytes(0), StandardCharsets.ISO_8859_1);
-    int from = 0;
-    for (int end = names.indexOf('\n'); end >= 0; end = names.indexOf('\n', from)) {
-      numbers.put(names.substring(from, end), numbers.size() + 1);
-      from = end + 1;
-    }
-    return numbers;
-  }
-
-  private static byte[] bytes(int number) {
-    String[] pieces = PackedTables.pieces(number);
-    int size = 0;
-    for (String piece : pieces) {
-      size += piece.length();
-    }
-    byte[] bytes = new byte[size];
-    int at = 0;
-    for (String piece : pieces) {
-      byte[] part = piece.getBytes(StandardCharsets.ISO_8859_1);
-      System.arraycopy(part, 0, bytes, at, part.length);
-      at += part.length;
-    }
-    return bytes;
-  }
-
-  /** What was packed under a name that {@link Rows#arePacked} knows, as it is. */
-  public static byte[] bytes(String name) {
-    return bytes(NUMBERS.get(name));
-  }
-
-  /** Whether a table of this name was packed. */
-  static boolean has(String name) {
-    return NUMBERS.containsKey(name);
-  }
-
-  /** The rows of a table that was packed. */
-  static List<Row> of(String name) {
-    return new PackedRows(name, bytes(name));
+  /**
+   * The rows that {@link RowPacker} packed.
+   *
+   * @param file where they come from, for messages
+   */
+  public static List<Row> of(String file, byte[] bytes) {
+    return new PackedRows(file, bytes);
   }
 
   @Override

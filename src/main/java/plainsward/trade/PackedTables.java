@@ -8,7 +8,7 @@ package plainsward.trade;
 final class PackedTables {
   private PackedTables() {}
 
-  /** The pieces, to be joined: of 0 the names of the tables, a line each; of n the nth table. */
+  /** As {@link Pack.Pieces} says. */
   static String[] pieces(int number) {
     return new String[0];
   }

@@ -4,16 +4,23 @@ import java.util.List;
 
 /** The rows of the trade tables: as the build packed them, else from the JSON files themselves. */
 public final class Rows {
+  private static final Pack PACK = new Pack(PackedTables::pieces);
+
   private Rows() {}
 
   /** The rows of the table {@code corpus/tables/<name>.json}. */
   public static List<Row> of(String name) {
-    return arePacked(name) ? PackedRows.of(name) : JsonRows.of(name);
+    return arePacked(name) ? PackedRows.of(file(name), packed(name)) : JsonRows.of(name);
   }
 
-  /** Whether the build has packed a table of this name. */
+  /** Whether the build has packed a table, or something made of tables, of this name. */
   public static boolean arePacked(String name) {
-    return PackedRows.has(name);
+    return PACK.has(name);
+  }
+
+  /** The bytes of what the build has packed. */
+  public static byte[] packed(String name) {
+    return PACK.bytes(name);
   }
 
   static String file(String name) {

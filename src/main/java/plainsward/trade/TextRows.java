@@ -22,8 +22,8 @@ public final class TextRows {
    * The text of a file of the folder, its lines ended by {@code \n}; empty where none is packed.
    */
   public static Optional<String> text(String file) {
-    if (PackedRows.has(TABLE)) {
-      for (Row row : PackedRows.of(TABLE)) {
+    if (Rows.arePacked(TABLE)) {
+      for (Row row : Rows.of(TABLE)) {
         if (row.text(NAME).equals(file)) {
           return Optional.of(row.text(TEXT));
         }

@@ -45,7 +45,7 @@ final class SearchBenchmark {
   /** Runs it and prints the times. */
   public static void main(String[] args) throws IOException {
     int notes = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
-    Synonyms synonyms = SynonymTable.read(SYNONYMS);
+    Synonyms synonyms = new Synonyms(SynonymTable.read(SYNONYMS).packed());
     SearchBenchmark benchmark = new SearchBenchmark(synonyms);
     Handbook book = notes == 0 ? Handbook.shipped() : benchmark.book(notes, synonyms);
     benchmark.measure(book, notes == 0 ? wordings() : benchmark.questions(), System.out);
@@ -58,7 +58,8 @@ final class SearchBenchmark {
         indexer.add(note(i));
       }
     }
-    Shelf shelf = Shelf.of(DirectoryReader.open(ArrayDirectory.copyOf(index)), synonyms);
+    StemIndex lists = new StemIndex(DirectoryReader.open(ArrayDirectory.copyOf(index)));
+    Shelf shelf = Shelf.of(lists, synonyms);
     return new Handbook(() -> shelf, List.of(), Set.of());
   }
 

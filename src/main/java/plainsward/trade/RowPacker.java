@@ -1,8 +1,9 @@
-package plainsward.packing;
+package plainsward.trade;
 
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -10,28 +11,38 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import plainsward.trade.PackedRows;
-import plainsward.trade.PackedValues;
-import plainsward.trade.Row;
 
 /** Writes a table as {@link PackedRows} reads it. */
-final class TableWriter {
+public final class RowPacker {
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
   private final DataOutputStream out = new DataOutputStream(bytes);
 
-  private TableWriter() {}
+  private RowPacker() {}
 
-  static byte[] written(List<Row> rows) throws IOException {
+  /**
+   * The bytes of a table.
+   *
+   * @throws IllegalArgumentException where a row holds what is no value of a table
+   */
+  public static byte[] packed(List<Row> rows) {
+    try {
+      return written(rows);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible); // nothing but memory is written to
+    }
+  }
+
+  private static byte[] written(List<Row> rows) throws IOException {
     TreeSet<String> sorted = new TreeSet<>();
     rows.forEach(row -> sorted.addAll(row.values().keySet()));
     List<String> keys = new ArrayList<>(sorted);
-    TableWriter head = new TableWriter();
+    RowPacker head = new RowPacker();
     head.out.writeInt(keys.size());
     for (String key : keys) {
       head.text(key);
     }
     head.out.writeInt(rows.size());
-    TableWriter body = new TableWriter();
+    RowPacker body = new RowPacker();
     int start = head.bytes.size() + Integer.BYTES * rows.size();
     for (Row row : rows) {
       head.out.writeInt(start + body.bytes.size());
@@ -45,7 +56,7 @@ final class TableWriter {
     out.writeInt(row.values().size());
     for (Map.Entry<String, Object> each : row.values().entrySet()) {
       out.writeInt(keys.indexOf(each.getKey()));
-      TableWriter value = new TableWriter();
+      RowPacker value = new RowPacker();
       out.writeByte(value.value(each.getValue()));
       out.writeInt(value.bytes.size());
       value.bytes.writeTo(out);

@@ -1,0 +1,187 @@
+package plainsward.handbook;
+
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.apache.lucene.index.IndexReader;
+import plainsward.trade.PackedRows;
+import plainsward.trade.PackedWords;
+import plainsward.trade.Row;
+
+/**
+ * The lists of the shipped notes as the build took them out of the Lucene index, with the scores of
+ * its similarity: opening that index takes longer than an answer does. Its bytes have these parts:
+ * the stems by number; for each of the two fields where each stem's list begins, and the lists
+ * (their length, the documents, the scores); the topics by number, and the like lists of documents
+ * alone; how many documents there are, and of each its place and its note's number; the documents
+ * by the notes' ids; how many notes there are; the stems that notes hold, a line each. What was
+ * asked for once is kept; it is little, and two threads may both make it, since it is alike.
+ */
+final class PackedLists implements NoteLists {
+  /** The parts of the bytes. */
+  static final int PARTS = 9;
+
+  /** Added to a place to keep it above 0: no note has more questions. */
+  static final int LEAST_PLACE = 127;
+
+  private static final int OF_DOCUMENT = 3;
+
+  private final ByteReader bytes;
+  private final int end;
+  private final PackedWords stems;
+  private final PackedWords topics;
+  private final PackedWords ids;
+  private final Postings[] words;
+  private final Postings[] asked;
+  private final BitSet[] ofTopics;
+  private final int size;
+  private final Note[] notes;
+  private List<Row> rows;
+
+  PackedLists() {
+    byte[] packed = NotePack.bytes(NotePack.LISTS);
+    bytes = new ByteReader(packed);
+    end = packed.length;
+    stems = new PackedWords(packed, part(0));
+    words = new Postings[lists(1)];
+    asked = new Postings[lists(2)];
+    topics = new PackedWords(packed, part(3));
+    ofTopics = new BitSet[lists(4)];
+    size = bytes.two(part(5));
+    ids = new PackedWords(packed, part(6));
+    notes = new Note[bytes.two(part(7))];
+  }
+
+  private int part(int number) {
+    return bytes.three(3 * number);
+  }
+
+  /** How many lists a part has: the first begins behind what says where each begins. */
+  private int lists(int part) {
+    return (bytes.three(part(part)) - part(part)) / 3;
+  }
+
+  /** Where a list of a part begins. */
+  private int list(int part, int number) {
+    return bytes.three(part(part) + 3 * number);
+  }
+
+  @Override
+  public int size() {
+    return size;
+  }
+
+  @Override
+  public int notes() {
+    return notes.length;
+  }
+
+  @Override
+  public Postings postings(String field, String stem) {
+    int number = stems.find(stem);
+    if (number == PackedWords.NONE) {
+      return Postings.NONE;
+    }
+    boolean ofNotes = field.equals(Fields.WORDS);
+    Postings[] kept = ofNotes ? words : asked;
+    Postings known = kept[number];
+    if (known == null) {
+      known = read(list(ofNotes ? 1 : 2, number));
+      kept[number] = known;
+    }
+    return known;
+  }
+
+  private Postings read(int list) {
+    int count = bytes.two(list);
+    int[] documents = new int[count];
+    float[] scores = new float[count];
+    int at = list + 2;
+    for (int i = 0; i < count; i++) {
+      documents[i] = bytes.two(at + 2 * i);
+    }
+    at += 2 * count;
+    for (int i = 0; i < count; i++) {
+      scores[i] = Float.intBitsToFloat(bytes.four(at + 4 * i));
+    }
+    return new Postings(documents, scores);
+  }
+
+  @Override
+  public int count(String field, String stem) {
+    int number = stems.find(stem);
+    return number == PackedWords.NONE
+        ? 0
+        : bytes.two(list(field.equals(Fields.WORDS) ? 1 : 2, number));
+  }
+
+  @Override
+  public void raise(String field, String stem, int[] wanted, float boost, float[] best) {
+    postings(field, stem).raise(wanted, boost, best);
+  }
+
+  @Override
+  public Optional<BitSet> ofTopics(Set<String> codes) {
+    BitSet all = new BitSet(size);
+    for (String code : codes) {
+      int number = topics.find(code);
+      if (number != PackedWords.NONE) {
+        all.or(ofTopic(number));
+      }
+    }
+    return codes.isEmpty() ? Optional.empty() : Optional.of(all);
+  }
+
+  private BitSet ofTopic(int number) {
+    BitSet known = ofTopics[number];
+    if (known == null) {
+      int list = list(4, number);
+      known = new BitSet(size);
+      for (int i = 0; i < bytes.two(list); i++) {
+        known.set(bytes.two(list + 2 + 2 * i));
+      }
+      ofTopics[number] = known;
+    }
+    return known;
+  }
+
+  private int document(int number) {
+    return part(5) + 2 + OF_DOCUMENT * number;
+  }
+
+  @Override
+  public int place(int document) {
+    return bytes.one(document(document)) - LEAST_PLACE;
+  }
+
+  @Override
+  public Note note(int document) {
+    int number = bytes.two(document(document) + 1);
+    if (notes[number] == null) {
+      if (rows == null) {
+        rows = PackedRows.of("notes", NotePack.bytes(NotePack.TEXTS));
+      }
+      notes[number] = NoteRows.note(rows.get(number));
+    }
+    return notes[number];
+  }
+
+  @Override
+  public OptionalInt find(String id, int from) {
+    int document = ids.find(id);
+    return document < from ? OptionalInt.empty() : OptionalInt.of(document);
+  }
+
+  @Override
+  public Collection<String> stems() {
+    return bytes.lines(part(8), end);
+  }
+
+  @Override
+  public IndexReader reader() {
+    return ShippedIndex.reader();
+  }
+}
