@@ -92,13 +92,21 @@ final class RateFacts {
     boolean unread = passage.isWord(unit - 1) && !NumberWords.isNumberWord(passage.word(unit - 1));
     String before = passage.word(unit - 2);
     boolean article = before.equals("a") && passage.word(unit - 3).equals("and");
-    boolean partOnly = passage.word(unit - 1).matches("[a-z]+(ths|rds)|quarters|thirds");
     boolean refused =
-        partOnly
+        isPartOnly(passage.word(unit - 1))
             || passage.word(unit - 1).equals(Spelling.UNREAD)
             || Set.of("a", "an").contains(passage.word(unit - 1)) && before.equals("of");
     return refused
         || unread && (article || passage.isNumber(unit - 2) || NumberWords.isNumberWord(before));
+  }
+
+  /** "eighths", "thirds", "quarters". */
+  private static boolean isPartOnly(String word) {
+    boolean part = word.length() > 3 && (word.endsWith("ths") || word.endsWith("rds"));
+    for (int i = 0; part && i < word.length(); i++) {
+      part = word.charAt(i) >= 'a' && word.charAt(i) <= 'z';
+    }
+    return part || word.equals("quarters");
   }
 
   private Fact wanted(Mention.Rate rate) {

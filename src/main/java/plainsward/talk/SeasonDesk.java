@@ -48,7 +48,7 @@ final class SeasonDesk {
    */
   Optional<Reply> hear(Facts turn) {
     boolean figures =
-        turn.all().stream().anyMatch(f -> f.name().matches("label_rate|strength|area|shape"));
+        turn.has("label_rate") || turn.has("strength") || turn.has("area") || turn.has("shape");
     boolean stranger = memory.isStranger() && turn.labels().isEmpty() && turn.lawns().isEmpty();
     if (!turn.says("season-need") || figures || stranger) {
       return Optional.empty();

@@ -15,6 +15,7 @@ import plainsward.topics.Topics;
  */
 final class Subject {
   private static final int SHORT = 9;
+  private static final Set<String> WAITS = Set.of("interval", "season_limit");
   private static final Set<String> OF_LABEL =
       Set.of("label_rate", "strength", "interval", "season_limit", "adjuvant_rate", "spray_rate");
 
@@ -82,8 +83,7 @@ final class Subject {
   /** "The label says 28 days between" after advice in words: a fact to keep, nothing to redo. */
   boolean isOnlyTold() {
     boolean waits =
-        !turn.all().isEmpty()
-            && turn.all().stream().allMatch(f -> f.name().matches("interval|season_limit"));
+        !turn.all().isEmpty() && turn.all().stream().allMatch(f -> WAITS.contains(f.name()));
     boolean rates =
         !turn.labels().isEmpty()
             && last.topics().stream().noneMatch(RatePick.DOSES::contains)

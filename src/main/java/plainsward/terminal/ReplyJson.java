@@ -25,7 +25,7 @@ import plainsward.units.Ratio;
 final class ReplyJson {
   private static final MathContext DIGITS = new MathContext(17, RoundingMode.HALF_EVEN);
   private static final int LONGEST_PLAIN = 21;
-  private static final String ISO_DATE = "\\d{4}-\\d{2}-\\d{2}";
+  private static final String DATE = "0000-00-00";
 
   /** Made once, at the first reply that is written. */
   static final JsonFactory FACTORY = new JsonFactory();
@@ -110,11 +110,21 @@ final class ReplyJson {
           amount(u.value(), u.high());
           if (u.value().isEmpty() && u.word().isPresent()) {
             String word = u.word().get();
-            said(word.matches(ISO_DATE) ? "date" : "word", word);
+            said(isDate(word) ? "date" : "word", word);
           }
           said("said", u.said());
           said("from", u.from());
         });
+  }
+
+  /** Whether it is written as the days of ISO 8601 are. */
+  private static boolean isDate(String word) {
+    boolean date = word.length() == DATE.length();
+    for (int i = 0; date && i < word.length(); i++) {
+      char c = word.charAt(i);
+      date = DATE.charAt(i) == '0' ? c >= '0' && c <= '9' : c == DATE.charAt(i);
+    }
+    return date;
   }
 
   private void assumed(Assumed assumed) throws IOException {

@@ -87,13 +87,23 @@ final class DaySketch {
     return new Milestone(day, row.text("mark"), what + " (" + whose + ")");
   }
 
+  /** The two kinds of days, made when one is first told of. */
+  private static final class Hours {
+    static final Sketches USUAL = hours("verdict");
+    static final Sketches HOT = hours("hot");
+  }
+
   /** The hours of a usual day, or of a hot one. */
   static Sketches hours(boolean hot) {
+    return hot ? Hours.HOT : Hours.USUAL;
+  }
+
+  private static Sketches hours(String verdict) {
     List<DayHours> hours = new ArrayList<>();
     for (Row row : Rows.of("day-hours")) {
       int from = whole(row, "from");
       int to = whole(row, "to");
-      hours.add(new DayHours(from, to, row.text(hot ? "hot" : "verdict"), row.text("why")));
+      hours.add(new DayHours(from, to, row.text(verdict), row.text("why")));
     }
     return Sketches.ofHours(hours);
   }

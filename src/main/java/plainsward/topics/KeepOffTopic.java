@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import plainsward.reading.Token;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Shown;
@@ -15,8 +17,9 @@ import plainsward.units.Units;
  */
 public final class KeepOffTopic extends NoteTopic {
 
-  private static final String RAIN = "rain.*|shower.*|storm.*";
-  private static final String WATER = "water(ing|ed)?|irrigat.*|sprinklers?";
+  private static final Set<String> MOWING = Set.of("mow", "mowing", "mowed", "cut", "cutting");
+  private static final Set<String> WATERING =
+      Set.of("water", "watering", "watered", "sprinkler", "sprinklers");
 
   /** The topic. */
   public KeepOffTopic() {
@@ -30,18 +33,18 @@ public final class KeepOffTopic extends NoteTopic {
 
   /** Rain and water mean something else for a preventer that was spoken of before. */
   private static String wetted(Request request) {
-    boolean wet = says(request, RAIN) || says(request, WATER);
+    boolean wet = saysRain(request) || saysWater(request);
     return wet && ProductKind.of(request) == ProductKind.PRE ? " watering in a preventer" : "";
   }
 
   private static Optional<Reply> ofLabel(Request request) {
-    if (says(request, "mow(ing|ed)?|cut(ting)?")) {
+    if (request.turn().hasWord(MOWING)) {
       return waited(request, "mow_wait", "mowing", "mowing");
     }
-    if (says(request, WATER)) {
+    if (saysWater(request)) {
       return wateredIn(request).or(() -> waited(request, "water_wait", "watering", "rain"));
     }
-    if (says(request, RAIN)) {
+    if (saysRain(request)) {
       return ProductKind.of(request) == ProductKind.PRE
           ? wateredIn(request)
           : LabelLimit.named(request, "rain-free").map(hours -> rain(request, hours));
@@ -49,8 +52,24 @@ public final class KeepOffTopic extends NoteTopic {
     return reentry(request);
   }
 
-  private static boolean says(Request request, String words) {
-    return request.turn().tokens().stream().anyMatch(t -> t.norm().matches(words));
+  private static boolean saysWater(Request request) {
+    return request.turn().hasWord(WATERING) || hasBeginning(request, "irrigat");
+  }
+
+  private static boolean saysRain(Request request) {
+    return hasBeginning(request, "rain")
+        || hasBeginning(request, "shower")
+        || hasBeginning(request, "storm");
+  }
+
+  /** Whether a word of the turn begins so. */
+  private static boolean hasBeginning(Request request, String beginning) {
+    for (Token token : request.turn().tokens()) {
+      if (token.norm().startsWith(beginning)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Optional<Reply> waited(

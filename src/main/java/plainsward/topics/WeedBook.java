@@ -1,6 +1,7 @@
 package plainsward.topics;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -67,12 +68,12 @@ final class WeedBook {
   List<Match> matches(List<Token> tokens) {
     Set<String> said = traits.meaningsIn(tokens);
     List<Match> all = new ArrayList<>();
-    for (Row weed : byId.values()) {
-      List<String> fit =
-          said.stream().filter(traitsOf.get(weed.text("id"))::contains).sorted().toList();
-      double score = fit.stream().mapToDouble(this::weight).sum();
-      if (!fit.isEmpty()) {
-        all.add(new Match(weed, fit, score));
+    for (Map.Entry<String, Row> weed : byId.entrySet()) {
+      Set<String> looks = traitsOf.get(weed.getKey());
+      if (!Collections.disjoint(looks, said)) {
+        List<String> fit = said.stream().filter(looks::contains).sorted().toList();
+        double score = fit.stream().mapToDouble(this::weight).sum();
+        all.add(new Match(weed.getValue(), fit, score));
       }
     }
     all.sort((a, b) -> Double.compare(b.score(), a.score()));
