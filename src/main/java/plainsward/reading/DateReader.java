@@ -81,6 +81,19 @@ final class DateReader {
     this.today = today;
   }
 
+  /** Whether a day may begin with this word, whatever follows. */
+  static boolean mayBegin(String word) {
+    return switch (word) {
+      case "today", "tonight", "yesterday", "this", "day", "last", "a" -> true;
+      case "tomorrow", "tmrw", "tomorow", "tommorrow" -> true;
+      default ->
+          MONTHS.containsKey(word)
+              || WEEKDAYS.containsKey(word)
+              || NumberWords.SMALL.containsKey(word)
+              || Ordinals.of(word).isPresent();
+    };
+  }
+
   /** The day that begins at this token. */
   Optional<Mention.Day> at(int i) {
     return near(i)

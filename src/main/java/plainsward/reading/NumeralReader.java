@@ -31,6 +31,15 @@ final class NumeralReader {
     this.read = new Once<>(tokens.size(), this::found);
   }
 
+  /** Whether a number or range may begin with this word, whatever follows. */
+  static boolean mayBegin(String word) {
+    return NumberWords.isNumberWord(word)
+        || ARTICLES.contains(word)
+        || word.equals("between")
+        || word.equals("point")
+        || word.equals(Spelling.UNREAD);
+  }
+
   /** The number or range that begins at this token. */
   Optional<Numeral> at(int i) {
     return read.at(i);

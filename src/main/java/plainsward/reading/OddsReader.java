@@ -58,6 +58,14 @@ final class OddsReader {
     this.prices = new PriceReader(tokens, numerals);
   }
 
+  /** Whether one of these may begin with this word, with which no number begins. */
+  static boolean mayBegin(String word) {
+    return switch (word) {
+      case "twice", "once", "fortnight", "couple", "a", "another" -> true;
+      default -> PriceReader.mayBegin(word);
+    };
+  }
+
   /** What begins at this token. */
   Optional<Mention> at(int i) {
     return analysis(i)

@@ -29,6 +29,11 @@ final class PriceReader {
     this.numerals = numerals;
   }
 
+  /** Whether a price may begin with this word, with which no number begins. */
+  static boolean mayBegin(String word) {
+    return BEFORE.contains(word) || SIGNS.containsKey(word);
+  }
+
   /** The price that begins at this token. */
   Optional<Mention.Price> at(int i) {
     String sign = SIGNS.get(word(i));

@@ -12,6 +12,7 @@ import plainsward.units.UnitSystem;
  */
 final class Scanner {
   private final List<Token> tokens;
+  private final UnitReader units;
   private final NumeralReader numerals;
   private final MeasuredReader measured;
   private final RateReader rates;
@@ -21,7 +22,7 @@ final class Scanner {
 
   Scanner(List<Token> tokens, UnitSystem system, LocalDate today) {
     this.tokens = tokens;
-    UnitReader units = new UnitReader(tokens, system);
+    this.units = new UnitReader(tokens, system);
     this.numerals = new NumeralReader(tokens);
     this.measured = new MeasuredReader(tokens, numerals, units);
     this.rates = new RateReader(tokens, numerals, measured, system);
@@ -65,9 +66,16 @@ final class Scanner {
         .or(() -> numerals.lostTo(i).map(to -> new Mention.Unread(i, to)));
   }
 
-  /** Little words begin nothing; this keeps long chatter cheap. */
-  private static boolean mayBegin(Token token) {
-    return token.kind() != Token.Kind.SIGN || token.is("$") || token.said().charAt(0) > 126;
+  /** Most words begin nothing; this keeps long chatter cheap. */
+  private boolean mayBegin(Token token) {
+    if (token.isWord()) {
+      String word = token.norm();
+      return NumeralReader.mayBegin(word)
+          || units.mayBegin(word)
+          || DateReader.mayBegin(word)
+          || OddsReader.mayBegin(word);
+    }
+    return token.isNumber() || token.is("$") || token.said().charAt(0) > 126;
   }
 
   private Optional<Mention> bare(int i) {

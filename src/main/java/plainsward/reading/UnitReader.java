@@ -77,6 +77,11 @@ final class UnitReader {
     this.system = system;
   }
 
+  /** Whether a unit may begin with this word, whatever follows. */
+  boolean mayBegin(String word) {
+    return words.longest(word) > 0;
+  }
+
   /** The unit whose spelling begins at this token. */
   Optional<Found> at(int i, boolean afterNumber) {
     if (i >= tokens.size()) {
