@@ -113,6 +113,9 @@ final class AmountFacts {
     if (said.is(Dimension.VOLUME_PER_AREA)) {
       return "spray_rate";
     }
+    if (said.is(Dimension.MASS) && isNitrogen(said)) {
+      return "nitrogen_target";
+    }
     String kind = KINDS.getOrDefault(said.dimension(), "other");
     return passage.role(kind, said.from(), said.to(), usual(said, kind));
   }
@@ -131,7 +134,7 @@ final class AmountFacts {
   private String usual(Measured said, String kind) {
     return switch (kind) {
       case "volume" -> isLarge(said.low()) ? "volume" : "product_amount";
-      case "mass" -> isNitrogen(said) ? "nitrogen_target" : "product_amount";
+      case "mass" -> "product_amount";
       case "area" -> "area";
       case "length" -> "length";
       case "time" -> "time";

@@ -26,6 +26,7 @@ final class BottlePairs {
   private static final Set<String> DOES =
       Set.of("treats", "treat", "covers", "cover", "does", "do", "good", "enough", "handles");
   private static final Set<String> STUFF = Set.of("product_amount", "container", "bag");
+  private static final Set<String> WANTED = Set.of("volume", "tank", "spray_volume");
   private static final Set<String> GROUND = Set.of("area", "test_area");
   private static final Set<String> RATES =
       Set.of("label_rate", "strength", "spray_rate", "nitrogen_target", "test_amount");
@@ -45,6 +46,7 @@ final class BottlePairs {
   /** Puts the label's rate in place of the ground. */
   void join(List<Fact> all) {
     List<Fact> stuff = UsedUp.named(all, STUFF);
+    makes(all, stuff);
     if (stuff.size() != 1
         || !UsedUp.named(all, RATES).isEmpty()
         || stuff.get(0).high().isPresent()) {
@@ -60,6 +62,25 @@ final class BottlePairs {
         all.replaceAll(f -> f.equals(content) ? f.as("container") : f);
         return;
       }
+    }
+  }
+
+  /** "it makes 20 gallons and it's 32 oz", and another volume is wanted: so strong is the mix. */
+  private static void makes(List<Fact> all, List<Fact> stuff) {
+    List<Fact> made = UsedUp.named(all, Set.of("makes_volume"));
+    boolean wanted = !UsedUp.named(all, WANTED).isEmpty();
+    if (stuff.size() != 1 || made.size() != 1 || !wanted || !UsedUp.named(all, RATES).isEmpty()) {
+      return;
+    }
+    Fact content = stuff.get(0);
+    Fact mix = made.get(0);
+    if (content.amount().compareTo(mix.amount()) < 0) {
+      Quantity strength = Rates.per(content.amount(), mix.amount());
+      String said = content.said() + " for " + mix.said();
+      all.set(
+          all.indexOf(mix),
+          Fact.of("strength", strength, said, mix.at()).doubting(content.doubts()));
+      all.set(all.indexOf(content), content.as("container"));
     }
   }
 

@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
+import plainsward.units.Units;
 
 /**
  * An amount of spray and the ground that it does, however the two are joined: "did 600 sq ft with
@@ -39,6 +42,11 @@ final class CoverPairs {
   private static final Set<String> IT = Set.of("it", "which", "that", "and");
   private static final Set<String> EMPTY =
       Set.of("empties", "empty", "emptied", "dry", "out", "gone", "done", "finishes", "finished");
+  private static final Set<String> PER_GALLON =
+      Set.of("per", "/", "to", "a", "each", "from", "with");
+  private static final Set<String> GALLON = Set.of("gallon", "gal");
+  private static final Set<String> LITRE = Set.of("litre", "liter");
+  private static final Set<String> PER_FILL = Set.of("per", "/");
   private static final Set<String> WITH = Set.of("with", "using", "from", "of", "on");
   private static final int NEAR = 5;
 
@@ -50,6 +58,7 @@ final class CoverPairs {
 
   /** Joins what belongs together. */
   void join(List<Fact> all) {
+    perGallon(all);
     for (Fact ground : List.copyOf(all)) {
       if (isAmount(ground, GROUND)) {
         Optional<Fact> spray =
@@ -61,6 +70,34 @@ final class CoverPairs {
         }
       }
     }
+  }
+
+  /** "covers 500 sq ft per gallon", "800 to the gallon": what a gallon is laid on. */
+  private void perGallon(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact ground = all.get(i);
+      if (!isAmount(ground, GROUND) || !passage.in(passage.end(ground), PER_GALLON)) {
+        continue;
+      }
+      int at = passage.end(ground) + 1;
+      int unit = passage.in(at, ARTICLES) ? at + 1 : at;
+      Optional<Unit> one = gallon(passage.word(unit));
+      if (one.isPresent() && UsedUp.named(all, Set.of("spray_rate")).isEmpty()) {
+        Quantity rate = Rates.per(Quantity.of(1, one.get()), ground.amount());
+        String said = passage.said(ground.at(), unit + 1);
+        all.set(i, Fact.of("spray_rate", rate, said, ground.at()));
+        all.removeIf(f -> f.name().equals("wanted") && f.at() == unit);
+      }
+    }
+  }
+
+  private Optional<Unit> gallon(String word) {
+    boolean litre = LITRE.contains(word);
+    if (!litre && !GALLON.contains(word)) {
+      return Optional.empty();
+    }
+    Unit gallon = passage.system() == UnitSystem.IMPERIAL ? Units.IMPERIAL_GALLON : Units.GALLON;
+    return Optional.of(litre ? Units.LITRE : gallon);
   }
 
   private static boolean isAmount(Fact fact, Set<String> roles) {
@@ -182,11 +219,13 @@ final class CoverPairs {
         || passage.in(i, Set.of("to", "on"))) {
       i++;
     }
+    boolean perFill = passage.in(passage.end(ground), PER_FILL) && passage.in(i, FILLS);
     boolean after =
-        out
-            && passage.in(i, FILLS)
-            && !passage.in(i, SPRAYERS)
-            && passage.before(ground.at(), NEAR, DOES);
+        perFill
+            || out
+                && passage.in(i, FILLS)
+                && !passage.in(i, SPRAYERS)
+                && passage.before(ground.at(), NEAR, DOES);
     return before || after;
   }
 

@@ -191,7 +191,8 @@ final class MeasuredReader {
     if (fraction && is(i, "of")) {
       i++;
     }
-    if (fraction && (is(i, "a") || is(i, "an") || is(i, "one"))) {
+    if (fraction
+        && (is(i, "a") && !tokens.get(i).said().equals("A") || is(i, "an") || is(i, "one"))) {
       i++;
     }
     return i;

@@ -11,8 +11,7 @@ final class NameBook {
   record Name(NameKind kind, String id) {}
 
   private final List<Row> rows = PhraseColumn.NAMES.rows();
-  private final PhraseBook<Name> book =
-      PhraseBook.of(PhraseColumn.NAMES, n -> name(rows.get(n)));
+  private final PhraseBook<Name> book = PhraseBook.of(PhraseColumn.NAMES, n -> name(rows.get(n)));
 
   private NameBook() {}
 

@@ -39,6 +39,12 @@ final class OddsReader {
           "shots",
           "goes");
   private static final int ANALYSIS = 5;
+  private static final Set<String> VERBS =
+      Set.of(
+          "want", "need", "make", "making", "fill", "do", "doing", "mix", "mixing", "spray",
+          "have");
+  private static final Set<String> NOW =
+      Set.of("now", "today", "tonight", "first", "though", "please", "of", "how", "so", "this");
   private static final Set<String> JOINS = Set.of("to", "in");
   private static final Set<String> FEED =
       Set.of("n", "nitrogen", "fertilizer", "fert", "bag", "bags", "npk", "feed", "lb", "lbs");
@@ -276,6 +282,15 @@ final class OddsReader {
     return house;
   }
 
+  /** "but I only want half": of the tank or of the lawn, whichever is spoken of. */
+  private boolean isOnlyPart(int i, int end) {
+    boolean alone = end >= tokens.size() || !tokens.get(end).isWord() || NOW.contains(word(end));
+    int verb = VERBS.contains(word(i - 1)) ? i - 1 : i - 2;
+    return alone
+        && VERBS.contains(word(verb))
+        && (ONLY.contains(word(verb - 1)) || ONLY.contains(word(verb + 1)));
+  }
+
   private Optional<Mention> tankPart(int i) {
     return numerals
         .at(i)
@@ -292,6 +307,9 @@ final class OddsReader {
                       && (ONLY.contains(word(i - 2))
                           || ONLY.contains(word(i - 3))
                           || NEEDS.contains(word(at)));
+              if (isOnlyPart(i, n.to())) {
+                return Optional.of(new Mention.TankPart(i, n.to(), n.low(), "some_part"));
+              }
               if (isTakenUp(i)) {
                 Ratio rest = Ratio.ONE.minus(n.low());
                 return Optional.of(new Mention.TankPart(i, n.to(), rest, "lawn_part"));

@@ -58,8 +58,7 @@ public final class PhraseBook<T> {
     int count = hits.count();
     List<Found<T>> found = new ArrayList<>(count);
     for (int i = 0; i < count; i++) {
-      found.add(
-          new Found<>(meaning(trie.meaning(hits.sequence(i))), hits.from(i), hits.to(i)));
+      found.add(new Found<>(meaning(trie.meaning(hits.sequence(i))), hits.from(i), hits.to(i)));
     }
     return found;
   }

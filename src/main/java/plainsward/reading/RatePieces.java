@@ -13,6 +13,9 @@ import plainsward.units.Units;
 final class RatePieces {
   private static final Set<String> LOW = Set.of("low", "lowest", "min", "minimum", "least");
   private static final Set<String> RATES = Set.of("label_rate", "strength");
+  private static final Set<String> TOLD =
+      Set.of("label", "says", "rate", "max", "used", "put", "bottle", "jug", "product", "dose");
+  private static final Set<String> TANKS = Set.of("tank", "volume");
   private static final Set<String> PER = Set.of("per", "/", "a", "each");
   private static final Set<String> THOUSAND = Set.of("thousand", "1000", "k", "m");
   private static final Unit PINT = Unit.of("[pt_us]");
@@ -28,6 +31,7 @@ final class RatePieces {
     shares(all);
     lowEnd(all);
     ofAnalysis(all);
+    outputBeside(all);
     ofActive(all);
   }
 
@@ -67,6 +71,50 @@ final class RatePieces {
         }
       }
     }
+  }
+
+  /**
+   * "1.1 oz/k, 2g/k", "200 gal, 2/k, 1.2/k": of two rates per thousand the one in a bare letter or
+   * number is gallons of spray, the one after a tank or after the ounces.
+   */
+  private void outputBeside(List<Fact> all) {
+    List<Fact> rates = UsedUp.named(all, Set.of("label_rate"));
+    if (rates.size() != 2 || !UsedUp.named(all, Set.of("spray_rate")).isEmpty()) {
+      return;
+    }
+    for (int i = 0; i < 2; i++) {
+      Fact rate = rates.get(i);
+      Fact other = rates.get(1 - i);
+      boolean perThousand =
+          rate.amount().unit().below().filter(Units.THOUSAND_SQUARE_FEET::equals).isPresent();
+      boolean grams = rate.amount().unit().above().equals(Units.GRAM) && !isWeighed(other);
+      boolean bare =
+          rate.leavesOpen("unit")
+              && isSlashed(rate)
+              && (afterTank(all, rate)
+                  || !other.leavesOpen("unit") && !UsedUp.named(all, TANKS).isEmpty());
+      if (perThousand && rate.high().isEmpty() && (grams || bare)) {
+        Unit unit = Units.GALLON.per(Units.THOUSAND_SQUARE_FEET);
+        Quantity spray = new Quantity(rate.amount().value(), unit);
+        all.set(all.indexOf(rate), rate.as("spray_rate").with(spray, Optional.empty()));
+        return;
+      }
+    }
+  }
+
+  /** "2/k", and not what a label or somebody is said to give. */
+  private boolean isSlashed(Fact rate) {
+    return rate.said().indexOf('/') > 0 && !passage.before(rate.at(), 4, TOLD);
+  }
+
+  private static boolean isWeighed(Fact rate) {
+    return rate.amount().dimension().equals(Dimension.MASS_PER_AREA);
+  }
+
+  /** Whether the tank is what was told right before. */
+  private static boolean afterTank(List<Fact> all, Fact rate) {
+    int i = all.indexOf(rate);
+    return i > 0 && TANKS.contains(all.get(i - 1).name());
   }
 
   /** "6 lb of 18-0-6 per thousand": the three numbers stand inside the rate. */

@@ -47,6 +47,12 @@ final class RateReader {
           "calls",
           "dose");
   private static final Set<String> MAKES = Set.of("makes", "make");
+  private static final Set<String> TREATS =
+      Set.of("treat", "treats", "cover", "covers", "do", "spray");
+  private static final Set<String> TANKS =
+      Set.of("tank", "sprayer", "backpack", "knapsack", "bp", "pump", "hand", "skid", "can", "rig");
+  private static final Set<String> ASKED =
+      Set.of("whats", "what", "much", "many", "that", "need", "about");
   private static final Set<String> BETWEEN =
       Set.of(
           "the", "a", "an", "my", "every", "each", "up", "to", "about", "around", "only", "our",
@@ -97,6 +103,9 @@ final class RateReader {
     if (word(water.to()).equals("water")
         || word(water.to()).equals("of") && word(water.to() + 1).equals("water")) {
       return true;
+    }
+    if (TANKS.contains(word(water.to()))) {
+      return false;
     }
     boolean somebodys =
         Set.of("my", "the", "our", "her", "his", "a", "an").contains(word(water.said().from() - 1));
@@ -183,6 +192,10 @@ final class RateReader {
       return Optional.empty();
     }
     boolean unitless = top.doubt().equals("unit");
+    boolean treats = (word.equals("to") || word.equals("and")) && TREATS.contains(word(i + 1));
+    if (treats && !unitless && isLabelGround(top.from(), i + 2)) {
+      return joined(top, i + 1);
+    }
     if (unitless && !(word.equals("/") || word.equals("per") || word.equals("a"))) {
       return Optional.empty();
     }
@@ -214,6 +227,9 @@ final class RateReader {
     boolean label = false;
     for (int i = Math.max(0, from - 8); i < from; i++) {
       label |= LABEL.contains(word(i));
+    }
+    for (int i = here.get().to(); i + 2 < tokens.size(); i++) {
+      label |= ASKED.contains(word(i)) && (word(i + 2).equals("for") || word(i + 1).equals("for"));
     }
     for (int i = here.get().to(); label && i < tokens.size(); i++) {
       if (tokens.get(i).isNumber() && COVERS.contains(word(i - 1))

@@ -76,7 +76,8 @@ public final class SpellingWords {
     words.forEach(
         (first, all) ->
             rows.add(
-                new Row(BY_FIRST, rows.size(), Map.of("first", first, "words", new Row.Texts(all)))));
+                new Row(
+                    BY_FIRST, rows.size(), Map.of("first", first, "words", new Row.Texts(all)))));
     return rows;
   }
 

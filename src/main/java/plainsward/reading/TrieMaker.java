@@ -76,8 +76,10 @@ final class TrieMaker {
     roots(byLabel, label);
     table(words, TrieLayout.WORDS);
     table(prefixes, TrieLayout.PREFIXES);
-    out.set(TrieLayout.SHORTEST, prefixes.keySet().stream().mapToInt(String::length).min().orElse(1));
-    out.set(TrieLayout.LONGEST, prefixes.keySet().stream().mapToInt(String::length).max().orElse(0));
+    out.set(
+        TrieLayout.SHORTEST, prefixes.keySet().stream().mapToInt(String::length).min().orElse(1));
+    out.set(
+        TrieLayout.LONGEST, prefixes.keySet().stream().mapToInt(String::length).max().orElse(0));
     out.set(TrieLayout.TAG_NAMES, out.size());
     out.one(tags.size());
     tags.keySet().forEach(out::text);

@@ -54,6 +54,9 @@ final class Listener {
       byRole.computeIfPresent(
           "strength", (role, said) -> said.stream().map(Listener::asMost).toList());
     }
+    if (byRole.getOrDefault("tank", List.of()).size() > 1) {
+      byRole.put("tank_option", byRole.get("tank"));
+    }
     byRole.forEach((role, said) -> memory.replace(role, said, turn));
     settle(byRole);
     form(facts);

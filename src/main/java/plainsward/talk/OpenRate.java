@@ -47,12 +47,17 @@ final class OpenRate {
 
   /** Asks what the number is of, and per what. */
   static Reply asked(Fact number) {
+    boolean unit = !number.name().equals("number");
     return new ReplyBuilder(Kind.ASK)
         .topic("mix")
         .headline(
-            number.said()
-                + " of what, and per what? Say the unit and what it is per, such as fluid ounces "
-                + "per 1,000 sq ft, per acre, or per gallon.")
+            unit
+                ? number.said()
+                    + " per what: per 1,000 sq ft, per acre, or per gallon? It stands beside the "
+                    + "amount on the label, under \"Directions for Use\"."
+                : number.said()
+                    + " of what, and per what? Say the unit and what it is per, such as fluid ounces "
+                    + "per 1,000 sq ft, per acre, or per gallon.")
         .need("label_rate")
         .build();
   }

@@ -22,6 +22,7 @@ final class Understanding {
   private static final Ratio LAWN = Ratio.of(100);
   private static final Set<String> YEARLY =
       Set.of("year", "season", "label", "max", "maximum", "limit", "most", "already", "allowed");
+  private static final Quantity ONE_DOSE = Quantity.of(4, Units.FL_OZ);
   private static final Quantity LITTLE = Quantity.of(12, Units.FL_OZ);
   private static final Set<String> CATCHING =
       Set.of(
@@ -31,7 +32,6 @@ final class Understanding {
   private static final Set<String> THEM = Set.of("em", "them", "those", "these");
   private static final Set<String> LOADS =
       Set.of("tanks", "tankfuls", "loads", "fills", "batches", "backpacks", "sprayers");
-  private static final Set<String> PER = Set.of("per", "/", "a", "an", "the", "each");
   private static final Set<String> SHORT_OF_RATE = Set.of("label_rate", "strength");
 
   private static final Set<String> NO_OTHER =
@@ -42,12 +42,14 @@ final class Understanding {
   private final Pending pending;
   private final UnitSystem system;
   private final boolean onlyNumbers;
+  private final AskedAgain again;
 
   Understanding(Facts turn, Memory memory, Pending pending, UnitSystem system) {
     this.turn = turn;
     this.memory = memory;
     this.pending = pending;
     this.system = system;
+    this.again = new AskedAgain(turn, memory);
     this.onlyNumbers =
         turn.all().stream().noneMatch(f -> f.value().isPresent() && !f.name().equals("number"));
   }
@@ -65,7 +67,8 @@ final class Understanding {
       }
     }
     unitCorrected().ifPresent(all::add);
-    rateAgain(all);
+    again.rate(all);
+    again.tank().ifPresent(all::add);
     filled(all);
     return all;
   }
@@ -100,10 +103,11 @@ final class Understanding {
       case "shape" ->
           fact.leavesOpen("left-out") && memory.has("area") ? fact.as("minus_shape") : fact;
       case "number" -> number(fact, areaSaid);
-      case "wanted" -> wanted(fact);
+      case "wanted" -> again.wanted(fact);
       case "volume" -> volume(fact);
       case "product_amount" -> isMixAtStrength(fact) ? fact.as("spray_volume") : amount(fact);
-      case "container" -> isMixAtStrength(fact) && isIn(fact) ? fact.as("tank") : fact;
+      case "container" -> container(fact);
+      case "some_part" -> fact.as(isOfLawn() ? "lawn_part" : "tank_part");
       case "bare_tank", "only_takes" -> fact.as("tank");
       case "day" -> day(fact);
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
@@ -119,44 +123,23 @@ final class Understanding {
     };
   }
 
-  /** "what's that per hectare": the label's rate is asked for, in the unit that fits the ground. */
-  private Fact wanted(Fact fact) {
-    Unit ground = Unit.of(fact.word().orElseThrow());
-    boolean per =
-        ground.dimension().equals(Dimension.AREA)
-            && fact.at() > 0
-            && PER.contains(turn.tokens().get(fact.at() - 1).norm())
-            && isRateAsked();
-    Optional<Unit> stuff = memory.latest("label_rate").map(t -> t.fact().amount().unit().above());
-    if (!per || stuff.isEmpty()) {
-      return fact;
+  /**
+   * "my jug says .37 oz": nothing is sold by so little, so it is an amount that the label gives.
+   */
+  private Fact container(Fact fact) {
+    if (isMixAtStrength(fact) && isIn(fact)) {
+      return fact.as("tank");
     }
-    boolean metric = ground.code().matches("m2|har");
-    boolean weight = stuff.get().dimension().equals(Dimension.MASS);
-    Unit top = metric ? (weight ? Units.KILOGRAM : Units.LITRE) : stuff.get();
-    return Fact.of("wanted", top.per(ground).code(), fact.said(), fact.at());
+    boolean little =
+        fact.amount().dimension().equals(Dimension.VOLUME)
+            && fact.amount().compareTo(ONE_DOSE) < 0
+            && turn.says("label-says")
+            && !turn.has("price");
+    return little ? fact.as("product_amount") : fact;
   }
 
-  /** Whether nothing but the unit is told, so that "per" asks for the rate in it. */
-  private boolean isRateAsked() {
-    return memory.has("label_rate") && turn.all().stream().noneMatch(f -> f.value().isPresent());
-  }
-
-  /** The rate that is asked for in another unit is spoken of again. */
-  private void rateAgain(List<Fact> all) {
-    for (Fact fact : List.copyOf(all)) {
-      if (!fact.name().equals("wanted") || turn.asks("calibrate") || !isRateAsked()) {
-        continue;
-      }
-      Unit unit = Unit.of(fact.word().orElseThrow());
-      String role = unit.code().startsWith("[gal") ? "spray_rate" : "label_rate";
-      memory
-          .latest(role)
-          .map(Memory.Told::fact)
-          .filter(f -> f.value().isPresent())
-          .filter(f -> f.amount().dimension().equals(unit.dimension()))
-          .ifPresent(all::add);
-    }
+  private boolean isOfLawn() {
+    return turn.has("area") || turn.has("shape") || memory.has("area");
   }
 
   /** "Twice" is a limit where a label or a season is spoken of; else it counts nothing known. */
@@ -282,8 +265,10 @@ final class Understanding {
     if (pending.needs("spray_volume") && !pending.needs("tank")) {
       return fact.as("spray_volume");
     }
+    boolean adjuvantOnly =
+        turn.has("adjuvant_rate") && !turn.has("label_rate") && !memory.has("label_rate");
     boolean strengthOnly =
-        (turn.has("strength") || memory.has("strength"))
+        (turn.has("strength") || memory.has("strength") || adjuvantOnly)
             && !memory.has("area")
             && !turn.has("area")
             && !turn.has("shape");
@@ -366,7 +351,7 @@ final class Understanding {
     if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
       return area(fact);
     }
-    if (onlyNumbers && (turn.says("correction") || turn.says("follow-up"))) {
+    if (onlyNumbers && (turn.says("correction") || turn.says("follow-up") || turn.says("choice"))) {
       return corrected(fact).orElse(fact);
     }
     return fact;

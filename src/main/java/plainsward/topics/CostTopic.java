@@ -3,17 +3,21 @@ package plainsward.topics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.Coverage;
 import plainsward.dosing.Step;
 import plainsward.dosing.Working;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
+import plainsward.units.Shown;
 import plainsward.units.Unit;
 import plainsward.units.UnitSystem;
 
 /** What a product costs per area and for the job. */
 public final class CostTopic implements Topic {
+  private static final Set<String> YEARLY = Set.of("year", "season", "summer", "yearly", "total");
 
   @Override
   public String code() {
@@ -45,9 +49,24 @@ public final class CostTopic implements Topic {
     if (ground.isEmpty()) {
       return sheet.answer("That costs " + each + ".");
     }
-    Step total = Working.of("cost_total", cost.result()).times(ground.get()).as(price.get().unit());
-    String all = sheet.steps(List.of(total)).figure("cost_total", total.result());
-    return sheet.answer("That costs " + all + " for the job, " + each + ".");
+    Ratio times = goes(request);
+    Working job = Working.of("cost_total", cost.result()).times(ground.get());
+    Working all = times.equals(Ratio.ONE) ? job : job.times(Quantity.number(times));
+    Step total = all.as(price.get().unit());
+    String often = times.equals(Ratio.ONE) ? "" : " done " + Shown.number(times) + " times";
+    String shown = sheet.steps(List.of(total)).figure("cost_total", total.result());
+    return sheet.answer("That costs " + shown + " for the job" + often + ", " + each + ".");
+  }
+
+  /** How often, where the cost of a year or season is asked for. */
+  private static Ratio goes(Request request) {
+    Optional<Quantity> times =
+        request
+            .amount("applications")
+            .or(() -> request.amount("times"))
+            .or(() -> request.amount("season_limit"));
+    boolean yearly = request.turn().hasWord(YEARLY);
+    return times.filter(t -> yearly).map(Quantity::value).orElse(Ratio.ONE);
   }
 
   static Optional<Quantity> content(Request request) {

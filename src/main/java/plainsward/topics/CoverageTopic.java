@@ -3,10 +3,12 @@ package plainsward.topics;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.dosing.Coverage;
+import plainsward.dosing.Dilution;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Shown;
+import plainsward.units.Unit;
 import plainsward.units.Units;
 
 /** How far a tank of spray or a container of product goes. */
@@ -29,12 +31,28 @@ public final class CoverageTopic implements Topic {
     if (spray.isPresent()) {
       Coverage coverage = Coverage.ofSpray(spray.get(), Sprayer.rate(request, sheet));
       Reply reply = told(request, sheet, coverage, Shown.of(spray.get()) + " of spray");
+      if (request.turn().has("strength") && spray.get().dimension().equals(Dimension.VOLUME)) {
+        return mixedToo(request, sheet, reply, spray.get());
+      }
       boolean asked = request.turn().asks("mix") && request.amount("tank").equals(spray);
       return asked
           ? sheet.answer(reply.headline() + FullTank.product(request, sheet, coverage.area()))
           : reply;
     }
     return sheet.ask(Asking.question("container"), "container");
+  }
+
+  /** The product for the volume whose ground is asked for, where its strength was told with it. */
+  private static Reply mixedToo(Request request, Sheet sheet, Reply reply, Quantity spray) {
+    Quantity strength = request.amount("strength").orElseThrow();
+    boolean percent = strength.unit().equals(Units.PERCENT);
+    Unit unit =
+        !percent
+            ? strength.unit().above()
+            : spray.unit().code().endsWith("L") ? Units.MILLILITRE : Units.FL_OZ;
+    Dilution mix = Dilution.of(spray, strength, unit);
+    String shown = sheet.steps(mix.steps()).figure("product_total", mix.product());
+    return sheet.answer(reply.headline() + " It takes " + shown + " of product.");
   }
 
   private static Optional<Quantity> product(Request request) {

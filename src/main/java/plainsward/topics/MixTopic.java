@@ -51,14 +51,20 @@ public final class MixTopic implements Topic {
       return options(request, sheet, rate.get());
     }
     Optional<Quantity> volume = volume(request);
+    if (product && request.all("tank").size() > 1 && !request.turn().has("tank")) {
+      return askWhichTank(request, sheet);
+    }
     if (ground.isEmpty() && volume.isEmpty() && !request.has("tank")) {
       return askGround(request, sheet, rate);
     }
     if (!product && !request.has("adjuvant_rate")) {
       return new SprayOnly(request, sheet).reply(ground);
     }
+    return dosed(request, sheet, rate, new JobMaker(request, sheet, rate, ground, volume).job());
+  }
+
+  private static Reply dosed(Request request, Sheet sheet, Optional<LabelRate> rate, TankJob job) {
     boolean fillsAsked = request.wants("fills") || request.wants("product_per_fill");
-    TankJob job = new JobMaker(request, sheet, rate, ground, volume).job();
     if (request.wants("fills") && !request.has("tank")) {
       return askTank(request, sheet, job, rate);
     }
@@ -183,6 +189,12 @@ public final class MixTopic implements Topic {
         "spray_volume",
         "tank",
         "area");
+  }
+
+  private static Reply askWhichTank(Request request, Sheet sheet) {
+    String tanks =
+        String.join(" or ", request.all("tank").stream().map(k -> Shown.of(k.amount())).toList());
+    return sheet.ask("Which tank is it for: " + tanks + "?", "tank");
   }
 
   private static Reply askTank(
