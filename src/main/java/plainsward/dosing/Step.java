@@ -1,6 +1,7 @@
 package plainsward.dosing;
 
 import java.util.List;
+import java.util.Map;
 import plainsward.units.Base;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
@@ -33,12 +34,23 @@ public record Step(String what, List<Term> terms, boolean root, Quantity exact, 
    * leads to what it was rounded to. An amount of product is never shown above its exact value.
    */
   public String line() {
+    return line(Map.of());
+  }
+
+  /**
+   * The step as a line that goes on from others: what one of them worked out is written as it was
+   * there, so that no amount is rounded in two ways.
+   *
+   * @param before how amounts were written
+   */
+  public String line(Map<Quantity, String> before) {
     StringBuilder line = new StringBuilder(root ? "√(" : "");
     for (Term term : terms) {
       if (term.sign() != Sign.START) {
         line.append(' ').append(term.sign().symbol()).append(' ');
       }
-      line.append(named(term.value()));
+      String written = before.get(term.value());
+      line.append(written == null ? named(term.value()) : written);
     }
     line.append(root ? ") = " : " = ").append(shown(exact));
     if (!exact.isSameAmount(result)) {
@@ -50,6 +62,11 @@ public record Step(String what, List<Term> terms, boolean root, Quantity exact, 
   /** The same step, its outcome told in another unit. */
   public Step in(Unit unit) {
     return new Step(what, terms, root, exact.in(unit), result.in(unit));
+  }
+
+  /** The outcome as it stands in the line, or what it was rounded to. */
+  public String outcome() {
+    return shown(result);
   }
 
   private static String named(Quantity term) {

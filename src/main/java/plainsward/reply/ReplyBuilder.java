@@ -134,9 +134,10 @@ public final class ReplyBuilder {
     return this;
   }
 
-  /** Whether a next question was added. */
-  public boolean suggests() {
-    return !suggest.isEmpty();
+  /** Takes the next questions away. */
+  public ReplyBuilder suggestNothing() {
+    suggest.clear();
+    return this;
   }
 
   /** Adds what there is to be drawn. */

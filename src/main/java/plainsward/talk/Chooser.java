@@ -249,7 +249,7 @@ final class Chooser {
       return "mix";
     }
     if (turn.asks("mix") || turn.asks("strength")) {
-      boolean useful = amounts || ground || rateKnown || wantsProduct();
+      boolean useful = amounts || ground || rateKnown || wantsProduct() || turn.hasWord(LAWN);
       return useful || any("tank", "spray_volume", "volume") ? "mix" : "";
     }
     return isComplete(amounts, ground, rateKnown) ? "mix" : measure(amounts);
@@ -305,6 +305,8 @@ final class Chooser {
   private static final Set<String> SAME = Set.of("same", "equal", "equals");
   private static final Set<String> TOPPING =
       Set.of("top", "topping", "refill", "refilling", "filling", "add", "back");
+  private static final Set<String> LAWN = Set.of("lawn", "yard");
+
   private static final Set<String> PRODUCT_WORDS =
       Set.of(
           "product",

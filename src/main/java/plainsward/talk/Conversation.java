@@ -1,5 +1,7 @@
 package plainsward.talk;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -7,6 +9,7 @@ import plainsward.reading.Ask;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.reading.Reader;
+import plainsward.reading.Token;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
@@ -14,6 +17,7 @@ import plainsward.safety.CautionGuard;
 import plainsward.safety.Exposure;
 import plainsward.safety.Refusals;
 import plainsward.topics.Limits;
+import plainsward.topics.NextSteps;
 import plainsward.topics.NoteTopic;
 import plainsward.topics.ProductKind;
 import plainsward.topics.Request;
@@ -40,11 +44,15 @@ public final class Conversation {
           "product",
           "active");
 
+  /** So many turns back something counts as just asked. */
+  private static final int LATELY = 4;
+
   private final Setting setting;
   private final Reader reader;
   private final Keeper keeper;
   private Memory memory = new Memory();
   private final Undo undo = new Undo();
+  private final Deque<List<Token>> heard = new ArrayDeque<>();
   private Pending pending = Pending.NOTHING;
   private Pending last = Pending.NOTHING;
   private Optional<Reply> lastAnswer = Optional.empty();
@@ -69,6 +77,8 @@ public final class Conversation {
     if (ProductKind.concerns(reply)) {
       reply = ProductKind.cautioned(reply, request(facts));
     }
+    heardNow(facts);
+    reply = NextSteps.chosen(reply, heard);
     keeper.keep(memory, turn);
     reply = withTroubles(reply);
     lastReply = Optional.of(reply);
@@ -82,6 +92,13 @@ public final class Conversation {
     }
     Facts both = reader.read(openNumber + " " + facts.text(), memory.vocabulary());
     return both.has("label_rate") || both.has("strength") ? both : facts;
+  }
+
+  private void heardNow(Facts facts) {
+    heard.add(facts.tokens());
+    if (heard.size() > LATELY) {
+      heard.remove();
+    }
   }
 
   /** How the talk stands when the next question comes. */
@@ -180,6 +197,7 @@ public final class Conversation {
     keeper.diary().forgetTalk();
     keeper.recall(memory);
     undo.clear();
+    heard.clear();
     pending = Pending.NOTHING;
     last = Pending.NOTHING;
     lastAnswer = Optional.empty();

@@ -12,6 +12,7 @@ import plainsward.topics.Request;
 /** What the handbook answers where no sum and no topic's cue is found. */
 final class InWords {
   private static final int SHORT = 9;
+  private static final double ALONE = 0.7;
 
   /** How sure a note must be where no word shows that lawns are spoken of (0 to 1). */
   private static final double WITHOUT_TRADE_WORDS = 0.82;
@@ -44,7 +45,8 @@ final class InWords {
       return turn.says("question") ? NoteTopic.plainly(request, AMID_FIGURES) : Optional.empty();
     }
     if (turn.tokens().size() <= SHORT && !before.isEmpty()) {
-      return NoteTopic.anywhere(request, before + " " + turn.text(), topics);
+      return NoteTopic.plainly(request, ALONE)
+          .or(() -> NoteTopic.anywhere(request, before + " " + turn.text(), topics));
     }
     if (TradeWords.areIn(turn.tokens())) {
       return NoteTopic.anywhere(request, turn.text(), Set.of());

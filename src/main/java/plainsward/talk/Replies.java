@@ -153,7 +153,7 @@ final class Replies {
     boolean ground = memory.has("area") || memory.has("shape");
     if (!rate) {
       return ground
-          ? "How much for it? Tell me your label's rate."
+          ? "How much for my lawn? Tell me the label's rate."
           : "How much for 4,000 sq ft? Tell me your label's rate.";
     }
     if (!ground) {

@@ -12,6 +12,7 @@ import plainsward.dosing.Step;
 import plainsward.dosing.Strength;
 import plainsward.dosing.WalkSpeed;
 import plainsward.dosing.Working;
+import plainsward.reading.Fact;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
@@ -107,7 +108,7 @@ public final class CalibrateTopic implements Topic {
   private static Reply byArea(Request request, Sheet sheet) {
     Optional<LawnArea> ground = Ground.test(request);
     Optional<Quantity> volume = caught(request, sheet);
-    if (ground.isEmpty() && volume.isEmpty()) {
+    if (ground.isEmpty() && volume.isEmpty() || isHowTo(request)) {
       return sheet.ask(
           "Spray plain water on a measured piece, say 20 by 50 ft, and tell me the sides and how "
               + "much water it took.",
@@ -124,6 +125,16 @@ public final class CalibrateTopic implements Topic {
     Quantity area = ground.get().area();
     Step rate = Calibration.onArea(volume.get(), area, unit(request, volume.get(), area));
     return told(request, sheet, rate);
+  }
+
+  /** "How do I calibrate it?" after a dose: the lawn and the tank of the dose are no test. */
+  private static boolean isHowTo(Request request) {
+    boolean tested = request.has("catch_volume") || request.has("test_area");
+    boolean told = !request.turnWanted().isEmpty();
+    for (Fact fact : request.turn().all()) {
+      told |= fact.value().isPresent() || !fact.sides().isEmpty();
+    }
+    return !tested && !told;
   }
 
   /** The water used; the mean of several runs. */

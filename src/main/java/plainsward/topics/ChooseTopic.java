@@ -154,7 +154,6 @@ public final class ChooseTopic implements Topic {
     sheet.caution("read-label");
     sheet.say(
         "The label must list your weed and your grass; look under \"Sites\" and \"Weeds controlled\".");
-    sheet.suggest("How much for my lawn? Tell me the label's rate and the area.");
     String first =
         note.map(Note::answer).orElse("For " + weed.text("name") + ": " + products(weed) + ".");
     return sheet.answer(taken(request, weed) + verdict(request, weed) + first);

@@ -28,13 +28,20 @@ public final class KeepOffTopic extends NoteTopic {
 
   @Override
   public Reply reply(Request request, String words) {
-    return ofLabel(request).orElseGet(() -> super.reply(request, words + wetted(request)));
+    boolean own = request.turn().hasWord(MOWING) || saysWater(request) || saysRain(request);
+    String told = own ? request.turn().text() : words;
+    return ofLabel(request).orElseGet(() -> super.reply(request, told + wetted(request)));
   }
 
-  /** Rain and water mean something else for a preventer that was spoken of before. */
+  /**
+   * Water is the sprinkler's; for a preventer that was spoken of before, rain and water wet it in.
+   */
   private static String wetted(Request request) {
-    boolean wet = saysRain(request) || saysWater(request);
-    return wet && ProductKind.of(request) == ProductKind.PRE ? " watering in a preventer" : "";
+    boolean water = saysWater(request);
+    if ((water || saysRain(request)) && ProductKind.of(request) == ProductKind.PRE) {
+      return " watering in a preventer";
+    }
+    return water ? " sprinklers, irrigation after spraying" : "";
   }
 
   private static Optional<Reply> ofLabel(Request request) {

@@ -41,7 +41,7 @@ public final class MeasureTopic implements Topic {
     }
     sheet.steps(ground.get().steps());
     sheet.sketch(Sketches.ofPieces(Ground.pieces(request)));
-    sheet.suggest("How much for it? Tell me your label's rate.");
+    sheet.suggest("How much for my lawn? Tell me the label's rate.");
     return sheet.answer("That is " + shown + acres(area) + " of ground.");
   }
 

@@ -5,7 +5,6 @@ import java.util.Set;
 import plainsward.dosing.TankJob;
 import plainsward.dosing.TankMix;
 import plainsward.reply.Reply;
-import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
@@ -16,7 +15,6 @@ import plainsward.units.Units;
 public final class MixTopic implements Topic {
   private static final Set<String> LOTS = Set.of("lot", "lots", "property", "plot");
   private static final long MOST_FILLS = 300;
-  private static final Quantity MOST_BY_SPOON = Quantity.of(16, Units.FL_OZ);
 
   @Override
   public String code() {
@@ -217,18 +215,6 @@ public final class MixTopic implements Topic {
                     .product());
   }
 
-  /** Spoons are worth asking about only for what spoons can measure. */
-  private static String next(Request request, TankMix mix) {
-    boolean spoonful =
-        mix.product()
-            .filter(p -> p.dimension().equals(Dimension.VOLUME))
-            .map(p -> p.compareTo(MOST_BY_SPOON) <= 0)
-            .orElse(false);
-    return spoonful && request.turnWanted().isEmpty()
-        ? "What does each load look like in tablespoons?"
-        : "How long do people and pets keep off?";
-  }
-
   private static Reply worked(
       Request request, Sheet sheet, TankJob job, Optional<LabelRate> rate, boolean fillsAsked) {
     TankMix mix = TankMix.of(job);
@@ -241,9 +227,7 @@ public final class MixTopic implements Topic {
     sheet.steps(Ground.steps(request)).steps(mix.steps());
     MixWords.cautions(request, sheet, rate);
     lot(request, sheet);
-    if (fillsAsked || mix.fills().isPresent()) {
-      sheet.suggest(next(request, mix));
-    } else {
+    if (!fillsAsked && mix.fills().isEmpty()) {
       sheet.suggest("How much goes in each tank? Tell me its size.");
     }
     if (request.units() != UnitSystem.US && request.has("tank")) {

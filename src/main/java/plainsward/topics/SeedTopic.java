@@ -30,7 +30,7 @@ public final class SeedTopic implements Topic {
     }
     Sheet sheet = new Sheet(request, "seed").caution("new-seed", "read-label");
     if (sprayed.isEmpty()) {
-      sheet.suggest("When was it sprayed last?");
+      sheet.suggest("When can I seed? Tell me the day it was sprayed.");
       return sheet.answer(
           "Your label wants " + wait.get().fact().said() + " between spraying and seeding.");
     }

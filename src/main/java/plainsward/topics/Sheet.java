@@ -1,6 +1,8 @@
 package plainsward.topics;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plainsward.dosing.Step;
 import plainsward.reply.Assumed;
@@ -23,6 +25,7 @@ final class Sheet {
   private final Request request;
   private final String topic;
   private final ReplyBuilder reply;
+  private final Map<Quantity, String> written = new HashMap<>();
 
   Sheet(Request request, String topic) {
     this.request = request;
@@ -90,7 +93,10 @@ final class Sheet {
 
   /** The working, a line a step. */
   Sheet steps(List<Step> steps) {
-    steps.forEach(step -> reply.work(step.line()));
+    for (Step step : steps) {
+      reply.work(step.line(written));
+      written.putIfAbsent(step.result(), step.outcome());
+    }
     return this;
   }
 
@@ -156,10 +162,10 @@ final class Sheet {
     return this;
   }
 
-  /** The answer, with a next step. */
+  /** The answer, with what may be asked next. */
   Reply answer(String headline) {
-    if (!reply.suggests()) {
-      NextSteps.after(topic).ifPresent(reply::suggest);
+    for (String question : NextSteps.after(topic, request)) {
+      reply.suggest(question);
     }
     return reply.headline(headline).understood(Known.understood(request.used())).build();
   }

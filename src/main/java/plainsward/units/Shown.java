@@ -36,7 +36,9 @@ public final class Shown {
     return written(quantity, RoundingMode.CEILING);
   }
 
-  /** A range of two quantities of one unit, such as {@code 1.2 to 1.8 fl oz}. */
+  /**
+   * A range of two quantities of one unit, such as {@code 1.2 to 1.8 fl oz}, neither rounded up.
+   */
   public static String range(Quantity low, Quantity high) {
     Quantity top = high.in(low.unit());
     if (low.isSameAmount(high)) {
@@ -45,7 +47,7 @@ public final class Shown {
     if (low.dimension().has(Base.MONEY)) {
       return of(low) + " to " + of(top);
     }
-    return number(low.value(), RoundingMode.HALF_UP) + " to " + notAbove(top);
+    return number(low.value(), RoundingMode.FLOOR) + " to " + notAbove(top);
   }
 
   /** A plain number, rounded to the nearest. */

@@ -15,9 +15,10 @@ import plainsward.units.UnitSystem;
 /**
  * Holds one conversation and tells what is wrong with it. An expectation names a turn and its kind
  * (or "ask|unsure"), and may name a figure with its value, date or word, a {@code topic}, a {@code
- * caution}, words that its text {@code says} or {@code lacks}, what is asked for ({@code needs}), a
- * day that it {@code draws}, words of a caution ({@code warns}), or a figure that must not be there
- * ({@code none}).
+ * caution}, words that its text {@code says} or {@code lacks}, a line of how it {@code works}, what
+ * is asked for ({@code needs}), a day that it {@code draws}, words of a caution ({@code warns}),
+ * the one question that it {@code suggests} or one that it leaves {@code unsuggested}, or a figure
+ * that must not be there ({@code none}).
  */
 final class TalkCheck {
   private TalkCheck() {}
@@ -79,6 +80,11 @@ final class TalkCheck {
         && (!wanted.containsKey("topic") || reply.topics().contains(wanted.get("topic")))
         && (!wanted.containsKey("says") || text(reply).contains((String) wanted.get("says")))
         && (!wanted.containsKey("lacks") || !text(reply).contains((String) wanted.get("lacks")))
+        && (!wanted.containsKey("works") || reply.working().contains(wanted.get("works")))
+        && (!wanted.containsKey("suggests")
+            || reply.suggest().equals(List.of(wanted.get("suggests"))))
+        && (!wanted.containsKey("unsuggested")
+            || !reply.suggest().contains(wanted.get("unsuggested")))
         && (!wanted.containsKey("draws") || drawn(reply).contains((String) wanted.get("draws")))
         && (!wanted.containsKey("warns") || warned(reply).contains((String) wanted.get("warns")))
         && (!wanted.containsKey("none") || reply.figure((String) wanted.get("none")).isEmpty())
