@@ -48,7 +48,7 @@ public final class ChooseTopic implements Topic {
     if (weeds.isEmpty()) {
       return inWords(request, sheet);
     }
-    Optional<Note> wider = wider(request, weeds);
+    Optional<Note> wider = wider(request);
     return wider.isPresent()
         ? told(request, sheet, wider.get(), verdict(request, weeds.get(0)))
         : forWeed(request, sheet, weeds);
@@ -58,9 +58,8 @@ public final class ChooseTopic implements Topic {
    * The note that plainly answers more than which product the weed takes, such as a remedy, a wait
    * or a mistake with it.
    */
-  private static Optional<Note> wider(Request request, List<Row> weeds) {
+  private static Optional<Note> wider(Request request) {
     return Notes.best(request, request.turn().text(), Set.of(), PLAIN)
-        .filter(note -> weeds.stream().noneMatch(weed -> isAbout(note, weed)))
         .filter(note -> !WeedBook.shipped().isNamedIn(note.title()));
   }
 

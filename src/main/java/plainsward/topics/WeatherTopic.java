@@ -19,7 +19,7 @@ public final class WeatherTopic implements Topic {
   private static final Quantity COLD = Quantity.of(50, Units.FAHRENHEIT);
   private static final Quantity FREEZING = Quantity.of(36, Units.FAHRENHEIT);
 
-  private static final double PLAIN = 0.75;
+  private static final double PLAIN = 0.6;
   private static final Set<String> MEASURED =
       Set.of("wind", "speed", "temperature", "humidity", "rain_gap");
   private static final Set<String> GENERAL =
