@@ -54,23 +54,35 @@ final class BriefText {
     if (reply.kind() != Kind.ANSWER) {
       reply.body().forEach(paragraph -> said.addAll(sentences(paragraph)));
     }
-    Optional<String> caution =
-        reply.kind() == Kind.ASK
-            ? Optional.empty()
-            : caution(reply).map(c -> sentences(c.text()).get(0));
-    int room = caution.isPresent() ? MOST - 1 : MOST;
-    List<String> brief = new ArrayList<>(said.subList(0, Math.min(room, said.size())));
+    List<String> brief = new ArrayList<>(said.subList(0, Math.min(MOST, said.size())));
+    Optional<String> caution = reply.kind() == Kind.ASK ? Optional.empty() : caution(reply, brief);
+    if (caution.isPresent() && brief.size() == MOST) {
+      brief.remove(MOST - 1);
+    }
     caution.ifPresent(brief::add);
     return String.join(" ", brief);
   }
 
-  /** Where an amount of product is told the label comes first, else what the reply puts first. */
-  private static Optional<Caution> caution(Reply reply) {
+  /**
+   * The caution that matters most and was not said yet: where an amount of product is told that the
+   * label decides, else what the reply puts first.
+   */
+  private static Optional<String> caution(Reply reply, List<String> said) {
+    List<String> told = said.subList(0, Math.min(MOST - 1, said.size()));
     boolean dose = reply.figures().stream().anyMatch(f -> f.name().startsWith("product"));
-    return reply.cautions().stream()
-        .filter(c -> dose && c.id().equals("read-label"))
-        .findFirst()
-        .or(() -> reply.cautions().stream().findFirst());
+    String first = "";
+    for (Caution caution : reply.cautions()) {
+      String sentence = sentences(caution.text()).get(0);
+      boolean label = caution.id().equals("read-label");
+      if (label && dose) {
+        return Optional.of(sentence);
+      }
+      boolean named = label && String.join(" ", told).contains("label");
+      if (first.isEmpty() && !named && !SaidAlready.in(sentence, told)) {
+        first = sentence;
+      }
+    }
+    return first.isEmpty() ? Optional.empty() : Optional.of(first);
   }
 
   /** The sentences of a text, at least one, however empty. */

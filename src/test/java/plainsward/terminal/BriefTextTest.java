@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import plainsward.reply.Caution;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
@@ -43,6 +45,33 @@ class BriefTextTest {
             .caution(new Caution("read-label", "Seven. Eight."))
             .build();
     assertEquals("One. Two! Seven.", BriefText.of(reply));
+  }
+
+  /** Of two sentences for the phone the second says something of its own, or it is not said. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "when may i mow",
+        "can i spray with bees on the clover",
+        "how soon may the dog go out on the dried lawn",
+        "how long do the kids stay off after spraying",
+        "can i spray in 95 degrees"
+      })
+  void aCautionIsNotSaidTwice(String question) {
+    String said = Ran.real(question + "\nshorter\n").out();
+    List<String> brief = BriefText.sentences(said.substring(said.lastIndexOf("> ") + 2));
+    for (int i = 1; i < Math.min(3, brief.size()); i++) {
+      assertFalse(SaidAlready.in(brief.get(i), brief.subList(0, i)), brief::toString);
+    }
+  }
+
+  @Test
+  void aDoseNamesTheLabelWhateverWasSaid() {
+    Reply reply =
+        ReplyBuilder.from(SampleReplies.mix())
+            .headline("Check the figure against your own label before you pour.")
+            .build();
+    assertTrue(BriefText.of(reply).endsWith("before you pour."), BriefText.of(reply));
   }
 
   @Test
