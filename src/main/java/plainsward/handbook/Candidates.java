@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The notes worth a closer look: those that fit best as a whole, and those of which one sample
@@ -32,9 +33,13 @@ final class Candidates {
     this.index = shelf.index();
   }
 
-  /** The documents of notes, in rising order. */
-  int[] find(List<Sought> sought, Search options) {
-    Optional<BitSet> among = index.ofTopics(options.require());
+  /**
+   * The documents of notes, in rising order.
+   *
+   * @param require topics of which a note must have at least one; empty for no such condition
+   */
+  int[] find(List<Sought> sought, Set<String> require) {
+    Optional<BitSet> among = index.ofTopics(require);
     int[] notes = best(sought, Fields.WORDS, MOST, among);
     int[] questions = best(sought, Fields.ASKED, MOST_QUESTIONS, among);
     int[] all = Arrays.copyOf(notes, notes.length + questions.length);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import plainsward.trade.MeasureWord;
 import plainsward.trade.MeasureWords;
 
@@ -32,7 +33,10 @@ final class Spelling {
       Set.of(
           "for", "from", "front", "full", "first", "five", "four", "fall", "field", "fescue", "of");
 
+  private static final int MOST_KEPT = 5_000;
+
   private final SpellingWords words = new SpellingWords();
+  private final Map<String, String> mended = new ConcurrentHashMap<>();
 
   private Spelling() {}
 
@@ -110,7 +114,19 @@ final class Spelling {
     return one.equals(other) || unit.isPresent() && unit.equals(MeasureWords.shipped().find(other));
   }
 
+  /** Kept, as people use the same words over and over. */
   private String nearest(String norm) {
+    String known = mended.get(norm);
+    if (known == null) {
+      known = found(norm);
+      if (mended.size() < MOST_KEPT) {
+        mended.put(norm, known);
+      }
+    }
+    return known;
+  }
+
+  private String found(String norm) {
     String found = null;
     for (String word : words.of(norm.charAt(0))) {
       boolean longEnough = norm.length() >= SHORTEST || NumberWords.isNumberWord(word);

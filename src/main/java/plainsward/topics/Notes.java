@@ -17,12 +17,12 @@ public final class Notes {
   /** The best note for these words, among those of the topics first; nothing where none is near. */
   public static Optional<Note> best(
       Request request, String words, Set<String> topics, double least) {
-    return best(request.handbook().asked(words), topics, least);
+    return best(request.asked(words), topics, least);
   }
 
   /** The best note of all, where it is one of the user's own. */
   static Optional<Note> own(Request request, double least) {
-    return best(request.handbook().asked(request.turn().text()), Set.of(), least)
+    return best(request.asked(request.turn().text()), Set.of(), least)
         .filter(note -> request.handbook().isOwn(note));
   }
 
@@ -39,7 +39,7 @@ public final class Notes {
    * least}.
    */
   static Optional<Note> of(Request request, String words, String topic, double least) {
-    Asked asked = request.handbook().asked(words);
+    Asked asked = request.asked(words);
     return best(asked, Set.of(topic), least)
         .or(
             () ->

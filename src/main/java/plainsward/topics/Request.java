@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import plainsward.handbook.Asked;
 import plainsward.handbook.Handbook;
 import plainsward.reading.Ask;
 import plainsward.reading.Facts;
@@ -25,6 +26,8 @@ public final class Request {
   private final LocalDate today;
   private final Handbook handbook;
   private final List<Known> used = new ArrayList<>();
+  private String words = "";
+  private Asked asked;
 
   /**
    * A request.
@@ -69,6 +72,15 @@ public final class Request {
   /** The notes to be searched. */
   public Handbook handbook() {
     return handbook;
+  }
+
+  /** The words as the handbook reads them, for all that is looked for in the same ones. */
+  Asked asked(String question) {
+    if (asked == null || !words.equals(question)) {
+      asked = handbook.asked(question);
+      words = question;
+    }
+    return asked;
   }
 
   /** What is asked. */
