@@ -11,6 +11,7 @@ import plainsward.units.Units;
 
 /** Areas to be worked out side by side: "2, 3 and 4 thousand", "2,000 to 8,000 by 1,000". */
 final class AreaLists {
+  private static final Set<String> REST = Set.of("rest", "remaining", "remainder", "left");
   private static final int MOST_OPTIONS = 12;
   private static final Ratio SMALLEST = Ratio.of(100);
   private static final Set<String> AND = Set.of("and", "plus", "+", "&", "another", "also");
@@ -34,10 +35,43 @@ final class AreaLists {
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
     likeLabel(all);
+    partOf(all);
     spaced(all);
     steps(all);
     options(all);
     apart(all);
+  }
+
+  /** "did 2k of the 7k, the rest at 1.1": the part is off the whole, or all that is meant. */
+  private void partOf(List<Fact> all) {
+    for (int i = 0; i + 1 < all.size(); i++) {
+      Fact part = all.get(i);
+      Fact whole = all.get(i + 1);
+      int of = passage.end(part);
+      boolean joined =
+          part.name().equals("area")
+              && whole.name().equals("area")
+              && part.value().isPresent()
+              && whole.value().isPresent()
+              && passage.in(of, Set.of("of"))
+              && whole.at() - of <= 2
+              && part.amount().compareTo(whole.amount()) < 0;
+      if (joined && hasWord(REST)) {
+        all.set(i, part.as("minus").of(""));
+        all.set(i + 1, whole.of(""));
+      } else if (joined) {
+        all.remove(i + 1);
+      }
+    }
+  }
+
+  private boolean hasWord(Set<String> words) {
+    for (Token token : passage.tokens()) {
+      if (words.contains(token.norm())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** "50 ml for 50 m2, I need to cover 80": ground in the label's own measure. */

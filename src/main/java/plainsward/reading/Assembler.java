@@ -14,6 +14,7 @@ import plainsward.units.Units;
 
 /** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
 final class Assembler {
+  private static final Set<String> ROUND = Set.of("circle", "round", "circular", "moon");
   private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
   private static final Set<String> LENGTHS =
       Set.of("length", "distance", "swath", "side", "height", "rainfall");
@@ -70,6 +71,7 @@ final class Assembler {
     changes(all);
     all.replaceAll(this::eachTwice);
     new RatePieces(passage).join(all);
+    halfCircles(all);
     String form = form();
     if (!form.isEmpty()) {
       reshape(all, form);
@@ -189,6 +191,29 @@ final class Assembler {
     }
   }
 
+  /** "half circle 50 ft across", "semicircle". */
+  private void halfCircles(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact fact = all.get(i);
+      boolean round =
+          fact.name().endsWith("shape") && fact.word().orElse("").equals("circle") && isHalved();
+      if (round) {
+        all.set(i, fact.worded("semicircle"));
+      }
+    }
+  }
+
+  private boolean isHalved() {
+    for (int i = 0; i < passage.tokens().size(); i++) {
+      int next = passage.in(i + 1, Set.of("-", "a")) ? i + 2 : i + 1;
+      boolean half = passage.in(i, Set.of("half", "semi")) && passage.in(next, ROUND);
+      if (half || passage.in(i, Set.of("semicircle", "semicircular"))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private String form() {
     return passage.tokens().stream()
         .map(t -> FORMS.getOrDefault(t.norm(), ""))
@@ -288,7 +313,7 @@ final class Assembler {
       return;
     }
     boolean words =
-        passage.tokens().stream().anyMatch(t -> t.is("long"))
+        passage.tokens().stream().anyMatch(t -> t.is("long") || t.is("of"))
             && passage.tokens().stream().anyMatch(t -> t.is("wide"));
     boolean calibrating = all.stream().anyMatch(f -> CALIBRATING.contains(f.name()));
     if (!words || calibrating) {

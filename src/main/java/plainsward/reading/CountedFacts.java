@@ -11,6 +11,7 @@ import plainsward.units.Unit;
 
 /** So many of a thing: "two 4 gallon tanks", "11 lawns of 5,500 each", "31 paces by 22 paces". */
 final class CountedFacts {
+  private static final Set<String> PACED = Set.of("paced", "paces", "stepped", "steps", "strides");
   private static final Set<String> LOADS =
       Set.of("tanks", "tankfuls", "loads", "fills", "batches", "cans", "backpacks", "buckets");
   private static final Set<String> LAWNS =
@@ -116,6 +117,9 @@ final class CountedFacts {
   /** "31 paces by 22 paces, a pace is 2.5 ft". */
   private void paces(List<Fact> all) {
     Optional<Fact> pace = all.stream().filter(f -> f.name().equals("pace")).findFirst();
+    if (pace.isPresent() && hasWord(PACED)) {
+      all.replaceAll(f -> isPaced(f) ? inPaces(f, pace.get().amount()) : f);
+    }
     List<Fact> steps =
         all.stream()
             .filter(f -> f.name().equals("number") && passage.after(f.at() + 1, 3, STEPS))
@@ -144,6 +148,30 @@ final class CountedFacts {
             from,
             List.of(),
             ""));
+  }
+
+  private boolean hasWord(Set<String> words) {
+    return passage.tokens().stream().anyMatch(t -> words.contains(t.norm()));
+  }
+
+  /** "I paced 40 by 62": sides with no unit said. */
+  private static boolean isPaced(Fact fact) {
+    return fact.name().equals("shape") && fact.leavesOpen("side-unit");
+  }
+
+  private static Fact inPaces(Fact piece, Quantity pace) {
+    List<Quantity> sides = piece.sides().stream().map(side -> pace.times(side.value())).toList();
+    return new Fact(
+        piece.name(),
+        Optional.empty(),
+        Optional.empty(),
+        piece.word(),
+        Optional.empty(),
+        sides,
+        piece.said(),
+        piece.at(),
+        List.of(),
+        piece.owner());
   }
 
   /** "8 ounces per hundred gallons, in 25": gallons again. */

@@ -12,6 +12,11 @@ import plainsward.trade.MeasureWords;
 
 /** Reads days: "april 18", "5/1/2026", "20 may", "yesterday", "two weeks ago", "last saturday". */
 final class DateReader {
+  /** Words before a month and a day in digits. */
+  private static final Set<String> DATED =
+      Set.of(
+          "on", "is", "sprayed", "since", "from", "date", "applied", "did", "treated", "was", "it");
+
   private static final Map<String, Integer> MONTHS =
       Map.ofEntries(
           Map.entry("jan", 1),
@@ -283,13 +288,8 @@ final class DateReader {
 
   private Optional<Mention.Day> lone(int i, int month, int day) {
     String before = word(i - 1);
-    boolean cue =
-        before.equals("on")
-            || before.equals("is")
-            || before.equals("sprayed")
-            || before.equals("since")
-            || before.equals("from")
-            || before.equals("date");
+    boolean listed = before.equals("and") && word(i - 3).equals("/");
+    boolean cue = DATED.contains(before) || listed;
     int after = Set.of("of", "a", "an").contains(word(i + 3)) ? i + 4 : i + 3;
     after = Set.of("a", "an").contains(word(after)) ? after + 1 : after;
     boolean measured = MeasureWords.shipped().longest(word(after)) > 0;

@@ -13,6 +13,26 @@ import plainsward.units.Units;
 
 /** Turns what stands in the text into facts with roles and owners. */
 final class FactMaker {
+  private static final Set<String> OTHER_LIMITS =
+      Set.of(
+          "wind",
+          "winds",
+          "gusts",
+          "gusting",
+          "mph",
+          "degrees",
+          "temp",
+          "apps",
+          "app",
+          "times",
+          "applications",
+          "sprays",
+          "treatments",
+          "days",
+          "weeks",
+          "respray",
+          "again",
+          "rainfast");
   private static final Ratio SMALLEST_LAWN = Ratio.of(150);
   private static final Ratio LARGE = Ratio.of(1000);
   private static final Ratio HUNDRED = Ratio.of(100);
@@ -47,6 +67,8 @@ final class FactMaker {
   private final AmountFacts amounts;
   private final RateFacts rates;
   private final List<Fact> facts = new ArrayList<>();
+  private boolean first = true;
+  private boolean namedAfter;
 
   FactMaker(Passage passage) {
     this.passage = passage;
@@ -237,7 +259,7 @@ final class FactMaker {
               ? Optional.of(Fact.of("applied_count", Quantity.number(number.low()), said, at))
               : Optional.empty();
       case "label_rate" ->
-          number.low().compareTo(HUNDRED) < 0 && !isUnread(number.to())
+          number.low().compareTo(HUNDRED) < 0 && !isUnread(number.to()) && !isOtherLimit()
               ? Optional.of(perThousand(number, said))
               : Optional.empty();
       case "analysis" ->
@@ -249,12 +271,26 @@ final class FactMaker {
       case "soil_temperature" ->
           Optional.of(Fact.of("soil_temperature", new Quantity(number.low(), degree()), said, at));
       case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));
+      case "spray_volume" ->
+          Optional.of(
+              Fact.of("spray_volume", new Quantity(number.low(), tankUnit()), said, at)
+                  .doubting(List.of("gallon")));
       case "tank", "only_takes" ->
           Optional.of(
               Fact.of("tank", new Quantity(number.low(), tankUnit()), said, at)
                   .doubting(List.of("gallon")));
       default -> Optional.empty();
     };
+  }
+
+  /** Whether wind, heat, days or counts are spoken of, so that a label's bare number is no rate. */
+  private boolean isOtherLimit() {
+    for (Token token : passage.tokens()) {
+      if (OTHER_LIMITS.contains(token.norm())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a word that may be a misspelt unit stands between a number and what it is per. */
@@ -340,7 +376,7 @@ final class FactMaker {
     for (Fact fact : made) {
       boolean ground = fact.name().equals("area") || fact.name().equals("shape");
       if (ground) {
-        all.add(owners.lawn(mention.from()).map(fact::of).orElse(fact));
+        all.add(lawn(mention).map(fact::of).orElse(fact));
       } else if (fact.isOfLabel()) {
         all.add(label(mention.from()).map(fact::of).orElse(fact));
       } else {
@@ -348,6 +384,16 @@ final class FactMaker {
       }
     }
     return all;
+  }
+
+  /** "3k front 5k back": where the first ground has its name after it, so has each. */
+  private Optional<String> lawn(Mention ground) {
+    Optional<String> after = owners.lawnAfter(ground.to());
+    if (first) {
+      first = false;
+      namedAfter = after.isPresent() && owners.lawn(ground.from()).isEmpty();
+    }
+    return namedAfter ? after : owners.lawn(ground.from());
   }
 
   /** The label named last before this place, else the one named right after. */

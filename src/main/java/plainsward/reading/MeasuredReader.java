@@ -91,6 +91,7 @@ final class MeasuredReader {
     return bracketed(i)
         .or(() -> units.at(i, true))
         .filter(found -> degrees.areTemperature(from, numeral, found))
+        .filter(found -> !(numeral.thousands() && is(found.to() - 1, "second")))
         .map(found -> measured(from, found.to(), numeral, found.word()))
         .map(this::andPart)
         .map(this::andSmaller)

@@ -7,6 +7,7 @@ import plainsward.units.Ratio;
 
 /** Reads the rest: N-P-K, mixing ratios, waits in days, "twice a year", "half a tank". */
 final class OddsReader {
+  private static final Set<String> TODAY = Set.of("now", "today", "tonight", "first");
   private static final Set<String> SIDES =
       Set.of(
           "back", "front", "other", "top", "bottom", "far", "sunny", "shady", "one", "upper",
@@ -286,9 +287,10 @@ final class OddsReader {
   private boolean isOnlyPart(int i, int end) {
     boolean alone = end >= tokens.size() || !tokens.get(end).isWord() || NOW.contains(word(end));
     int verb = VERBS.contains(word(i - 1)) ? i - 1 : i - 2;
+    boolean now = TODAY.contains(word(end));
     return alone
         && VERBS.contains(word(verb))
-        && (ONLY.contains(word(verb - 1)) || ONLY.contains(word(verb + 1)));
+        && (now || ONLY.contains(word(verb - 1)) || ONLY.contains(word(verb + 1)));
   }
 
   private Optional<Mention> tankPart(int i) {

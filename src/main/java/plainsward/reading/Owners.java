@@ -9,6 +9,7 @@ import plainsward.trade.MeasureWords;
 
 /** Whose an area or a label's fact is: "the front is 1,900", "the red can is 0.9 per thousand". */
 final class Owners {
+  private static final Set<String> LEADING = Set.of("in", "on", "for", "the", "up", "of", "my");
   private static final Set<String> BINDING =
       Set.of(
           "is", "are", "s", ":", "=", "measures", "has", "was", "equals", "runs", "comes", "its");
@@ -216,6 +217,15 @@ final class Owners {
     return words.isEmpty() || words.size() > 2 || !(bound || known)
         ? Optional.empty()
         : Optional.of(name);
+  }
+
+  /** The lawn's own word right after an area, or empty: "3k front", "5k in the back". */
+  Optional<String> lawnAfter(int place) {
+    int i = place;
+    while (passage.in(i, LEADING)) {
+      i++;
+    }
+    return passage.in(i, KNOWN_LAWNS) ? Optional.of(passage.word(i)) : Optional.empty();
   }
 
   /** The unit of the sentence before ("2.5 gal. lawn's 5200") is no part of a name. */

@@ -78,15 +78,23 @@ public final class PhraseBook<T> {
     return trie.find(book, tokens).count() > 0;
   }
 
-  /** Two threads may both make a meaning; they are alike, and one of them stays. */
+  /**
+   * Two threads may both make a meaning, and one array may be lost for the other: each gives back
+   * what it made itself, and they are alike.
+   */
   @SuppressWarnings("unchecked") // only meanings are kept there
   private T meaning(int number) {
-    if (number >= known.length) {
-      known = Arrays.copyOf(known, 2 * number + 1);
+    Object[] all = known;
+    Object kept = number < all.length ? all[number] : null;
+    if (kept != null) {
+      return (T) kept;
     }
-    if (known[number] == null) {
-      known[number] = meanings.of(number);
+    T made = meanings.of(number);
+    if (number >= all.length) {
+      all = Arrays.copyOf(all, 2 * number + 1);
+      known = all;
     }
-    return (T) known[number];
+    all[number] = made;
+    return made;
   }
 }

@@ -41,7 +41,13 @@ final class RateFacts {
           "gave",
           "weighed",
           "measured",
-          "setting");
+          "setting",
+          "spreader",
+          "ran",
+          "went",
+          "thrown",
+          "came",
+          "fed");
   private static final Set<String> HAND =
       Set.of(
           "put", "mixed", "poured", "used", "buddy", "boss", "added", "guy", "right", "did", "my",

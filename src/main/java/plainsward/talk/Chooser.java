@@ -14,6 +14,8 @@ import plainsward.units.Unit;
  * sums come first, in the order in which one rules another out.
  */
 final class Chooser {
+  private static final int FRAGMENT = 5;
+  private static final Set<String> REST = Set.of("left", "remaining", "remains", "rest");
   private static final Set<String> WATER = Set.of("water");
   private static final Set<String> WATERING = Set.of("water", "dilute", "mix", "mixed", "add");
   private static final Set<String> SUMS =
@@ -175,6 +177,10 @@ final class Chooser {
     if (turn.asks().stream().anyMatch(a -> a.want().equals("setting"))) {
       return "spread";
     }
+    boolean ofBag = any("bag", "container") && has("label_rate") && !any("area", "shape");
+    if (turn.asks("coverage") && ofBag) {
+      return "coverage";
+    }
     if (has("analysis") && !isLiquidRate() || isMoreNitrogen() || isWholeBag()) {
       return "feed";
     }
@@ -249,7 +255,9 @@ final class Chooser {
       return "mix";
     }
     if (turn.asks("mix") || turn.asks("strength")) {
-      boolean useful = amounts || ground || rateKnown || wantsProduct() || turn.hasWord(LAWN);
+      boolean fragment = turn.tokens().size() <= FRAGMENT;
+      boolean useful =
+          amounts || ground || rateKnown || fragment || wantsProduct() || turn.hasWord(LAWN);
       return useful || any("tank", "spray_volume", "volume") ? "mix" : "";
     }
     return isComplete(amounts, ground, rateKnown) ? "mix" : measure(amounts);
@@ -286,6 +294,7 @@ final class Chooser {
   private String measure(boolean amounts) {
     boolean squares =
         turn.first("area").map(f -> f.leavesOpen("square-metre")).orElse(false) && !amounts;
+    boolean rest = any("minus", "minus_shape") && !amounts && turn.hasWord(REST);
     boolean shapeOnly =
         has("shape")
             && turn.all().size()
@@ -293,7 +302,9 @@ final class Chooser {
                     + turn.of("number").size()
                     + turn.of("minus_shape").size()
                     + turn.of("minus").size();
-    return squares && turn.asks().isEmpty() || shapeOnly || turn.asks("measure") ? "measure" : "";
+    return squares && turn.asks().isEmpty() || shapeOnly || rest || turn.asks("measure")
+        ? "measure"
+        : "";
   }
 
   private boolean wantsProduct() {
@@ -349,6 +360,9 @@ final class Chooser {
     boolean dose = any("label_rate", "strength") && any("area", "shape", "spray_rate");
     if (has("old_spray_rate") && turn.asks("calibrate")) {
       return true;
+    }
+    if (has("spray_rate") && turn.asks("coverage")) {
+      return false;
     }
     return !conversion
         && !(dose && !caught)

@@ -38,9 +38,10 @@ final class OpenRate {
       return Optional.empty();
     }
     Fact number = numbers.get(0);
+    boolean listed = turn.has("tank") && number.at() == turn.tokens().size() - 1;
     boolean named =
         number.at() > 0
-            && BEFORE.contains(turn.tokens().get(number.at() - 1).norm())
+            && (listed || BEFORE.contains(turn.tokens().get(number.at() - 1).norm()))
             && number.amount().value().compareTo(MOST) < 0;
     return named ? Optional.of(number) : Optional.empty();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.reading.Rates;
@@ -339,6 +340,13 @@ final class Understanding {
         && fact.amount().value().compareTo(Ratio.of(20)) < 0) {
       return perThousand(fact, system == UnitSystem.METRIC ? Units.MILLILITRE : Units.FL_OZ);
     }
+    if (isTankAgain(fact)) {
+      return fact.as("tank").with(new Quantity(fact.amount().value(), gallon()), Optional.empty());
+    }
+    Optional<Fact> limit = new BareLimits(turn, system).of(fact);
+    if (limit.isPresent()) {
+      return limit.get();
+    }
     Optional<Fact> loads = loads(fact);
     if (loads.isPresent()) {
       return loads.get();
@@ -355,6 +363,14 @@ final class Understanding {
       return corrected(fact).orElse(fact);
     }
     return fact;
+  }
+
+  /** "how many fills of the 4": one of the tanks that the turn told. */
+  private boolean isTankAgain(Fact number) {
+    boolean the = number.at() > 0 && turn.tokens().get(number.at() - 1).is("the");
+    Predicate<Fact> same = t -> t.amount().value().equals(number.amount().value());
+    return the
+        && (turn.of("tank").stream().anyMatch(same) || turn.of("volume").stream().anyMatch(same));
   }
 
   /** "and for 3 of em", "what about two tanks": so many of the tank that is known. */

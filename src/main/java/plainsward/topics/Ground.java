@@ -14,6 +14,8 @@ import plainsward.units.Ratio;
 
 /** The ground spoken of: its pieces added, what is left out taken off. */
 public final class Ground {
+  private static final Ratio HALF = Ratio.of(1, 2);
+
   private Ground() {}
 
   /**
@@ -94,6 +96,7 @@ public final class Ground {
     List<Quantity> sides = fact.sides();
     return switch (fact.word().orElse("rectangle")) {
       case "circle" -> LawnArea.circleAcross(sides.get(0));
+      case "semicircle" -> LawnArea.partOf(HALF, LawnArea.circleAcross(sides.get(0)).area());
       case "radius" -> LawnArea.circle(sides.get(0));
       case "ellipse" -> LawnArea.ellipse(sides.get(0), sides.get(1));
       case "triangle" ->

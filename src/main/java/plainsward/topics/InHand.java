@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.dosing.AppliedDose;
+import plainsward.dosing.Coverage;
 import plainsward.dosing.Dilution;
 import plainsward.dosing.LawnArea;
 import plainsward.dosing.SecondRoad;
@@ -15,6 +16,7 @@ import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
+import plainsward.units.Unit;
 import plainsward.units.Units;
 
 /** What is already in the tank or on the lawn: checked, topped up, thinned, or reckoned back. */
@@ -162,6 +164,20 @@ final class InHand {
             + ": "
             + Shown.number(dose.times())
             + " times it.");
+  }
+
+  /** What went down per area, where no label's rate is known to hold it against. */
+  static Reply laidDown(Request request, Sheet sheet, Quantity ground) {
+    Quantity hand = request.amount("in_hand").orElseThrow();
+    boolean metric = ground.unit().equals(Units.SQUARE_METRE);
+    Unit per = metric ? Units.HUNDRED_SQUARE_METRES : Units.THOUSAND_SQUARE_FEET;
+    Step rate = Coverage.rateOf(hand, ground, hand.unit().per(per));
+    sheet.steps(List.of(rate)).figure("converted", rate.result());
+    sheet.caution("read-label");
+    return sheet.answer(
+        "You put down "
+            + Shown.of(rate.result())
+            + ", if the whole tank went on that ground. What does the label give?");
   }
 
   /** A volume and the product that makes it: how strong that is. */

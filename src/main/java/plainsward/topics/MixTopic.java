@@ -1,5 +1,6 @@
 package plainsward.topics;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.dosing.TankJob;
@@ -49,7 +50,7 @@ public final class MixTopic implements Topic {
       return options(request, sheet, rate.get());
     }
     Optional<Quantity> volume = volume(request);
-    if (product && request.all("tank").size() > 1 && !request.turn().has("tank")) {
+    if (product && isTankOpen(request)) {
       return askWhichTank(request, sheet);
     }
     if (ground.isEmpty() && volume.isEmpty() && !request.has("tank")) {
@@ -159,6 +160,9 @@ public final class MixTopic implements Topic {
   }
 
   private static Reply askRate(Request request, Sheet sheet, Optional<Quantity> ground) {
+    if (request.turn().has("in_hand") && ground.isPresent() && request.says("past")) {
+      return InHand.laidDown(request, sheet, ground.get());
+    }
     boolean perMissing =
         request.has("product_amount") && request.turn().has("product_amount")
             || request.has("product_amount") && request.turn().all().isEmpty();
@@ -187,6 +191,16 @@ public final class MixTopic implements Topic {
         "spray_volume",
         "tank",
         "area");
+  }
+
+  /** Whether two tanks of different sizes were told and none of them chosen. */
+  private static boolean isTankOpen(Request request) {
+    List<Known> tanks = request.all("tank");
+    boolean chosen = request.turn().has("tank") && request.turn().of("tank").size() != 2;
+    return tanks.size() == 2
+        && !chosen
+        && !request.says("correction")
+        && !tanks.get(0).amount().isSameAmount(tanks.get(1).amount());
   }
 
   private static Reply askWhichTank(Request request, Sheet sheet) {
