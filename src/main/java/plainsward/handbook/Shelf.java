@@ -15,6 +15,7 @@ final class Shelf {
   private final Synonyms synonyms;
   private final BitSet hidden;
   private final int noteCount;
+  private final LoneWords loneWords = new LoneWords(this);
   private volatile Spellings stems;
   private volatile Spellings words;
 
@@ -88,6 +89,21 @@ final class Shelf {
   /** Whether any note names a stem. */
   boolean knows(String stem) {
     return notesWith(stem) > 0;
+  }
+
+  /** Whether each of some stems is named by any note. */
+  boolean knowsAll(List<String> stems) {
+    for (String stem : stems) {
+      if (!knows(stem)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What single words of questions mean to these notes. */
+  LoneWords loneWords() {
+    return loneWords;
   }
 
   /** How much stems together tell notes apart: the sum of their inverse document frequencies. */

@@ -40,8 +40,7 @@ final class Words {
   private static final class Hyphened {
     static final Pattern ANALYSIS = Pattern.compile("\\b\\d{1,2}-\\d{1,2}-\\d{1,2}\\b");
     static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d)");
-    static final Pattern NUMBER_LETTER =
-        Pattern.compile("(?<=\\d)-(?=\\p{L}(?![\\p{L}\\d]))");
+    static final Pattern NUMBER_LETTER = Pattern.compile("(?<=\\d)-(?=\\p{L}(?![\\p{L}\\d]))");
   }
 
   /** Made when first wanted: most questions are of plain letters. */
@@ -140,16 +139,29 @@ final class Words {
     stemmer.setCurrent(word);
     stemmer.stem();
     String stem = stemmer.getCurrent().isEmpty() ? word : stemmer.getCurrent();
-    if (STEMS.size() < MOST_KEPT) {
-      STEMS.put(word, stem);
+    if (STEMS.size() >= MOST_KEPT) {
+      STEMS.clear();
     }
+    STEMS.put(word, stem);
     return stem;
   }
 
   /** The stems of a phrase's words, each once; without stop words, unless it has no others. */
   static List<String> stemsOf(List<String> words) {
-    List<String> content = words.stream().filter(w -> !isStop(w)).toList();
-    return (content.isEmpty() ? words : content).stream().map(Words::stem).distinct().toList();
+    List<String> stems = new ArrayList<>(words.size());
+    addStems(words, false, stems);
+    if (stems.isEmpty()) {
+      addStems(words, true, stems);
+    }
+    return stems;
+  }
+
+  private static void addStems(List<String> words, boolean stopWords, List<String> stems) {
+    for (String word : words) {
+      if (isStop(word) == stopWords && !stems.contains(stem(word))) {
+        stems.add(stem(word));
+      }
+    }
   }
 
   /** Whether the word says too little to be searched for. */

@@ -119,9 +119,10 @@ final class Spelling {
     String known = mended.get(norm);
     if (known == null) {
       known = found(norm);
-      if (mended.size() < MOST_KEPT) {
-        mended.put(norm, known);
+      if (mended.size() >= MOST_KEPT) {
+        mended.clear();
       }
+      mended.put(norm, known);
     }
     return known;
   }

@@ -17,8 +17,10 @@ public enum Kind {
   /** Not understood, or outside the trade. */
   UNSURE;
 
+  private final String word = name().toLowerCase(Locale.ROOT);
+
   /** The word of the reply contract. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 }

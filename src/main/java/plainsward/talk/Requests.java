@@ -1,10 +1,9 @@
 package plainsward.talk;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import plainsward.reading.Ask;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
@@ -34,19 +33,31 @@ final class Requests {
   private Map<String, List<Known>> known(Facts facts) {
     Map<String, List<Known>> known = new LinkedHashMap<>();
     for (String name : memory.names()) {
-      known.put(name, memory.all(name).stream().map(this::known).toList());
+      List<Known> all = new ArrayList<>();
+      for (Memory.Told told : memory.all(name)) {
+        all.add(known(told));
+      }
+      known.put(name, List.copyOf(all));
     }
     known.putAll(new LogFacts(memory, keeper.diary(), setting.today()).facts());
-    Map<String, Set<Known>> here = new LinkedHashMap<>();
     for (Fact fact : facts.all()) {
       if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
-        here.computeIfAbsent(
-                fact.name(), k -> new LinkedHashSet<>(known.getOrDefault(k, List.of())))
-            .add(new Known(fact, "question"));
+        known.put(fact.name(), with(known.get(fact.name()), new Known(fact, "question")));
       }
     }
-    here.forEach((name, all) -> known.put(name, List.copyOf(all)));
     return known;
+  }
+
+  private static List<Known> with(List<Known> before, Known more) {
+    if (before == null) {
+      return List.of(more);
+    }
+    if (before.contains(more)) {
+      return before;
+    }
+    List<Known> all = new ArrayList<>(before);
+    all.add(more);
+    return List.copyOf(all);
   }
 
   private Known known(Memory.Told told) {

@@ -38,6 +38,17 @@ final class WeedBook {
       PhraseBook.of(
           PhraseColumn.TRAITS, n -> traitRows.get(n).text("trait").toLowerCase(Locale.ROOT));
 
+  /** Made when a text is first looked through for them. */
+  private static final class Names {
+    static final List<String> LOWER_CASE = new ArrayList<>();
+
+    static {
+      for (Row weed : SHIPPED.byId.values()) {
+        LOWER_CASE.add(weed.text("name").toLowerCase(Locale.ROOT));
+      }
+    }
+  }
+
   private WeedBook() {
     for (Row row : Rows.of("weeds")) {
       byId.put(row.text("id"), row);
@@ -60,13 +71,20 @@ final class WeedBook {
   /** Whether a text speaks of one of the weeds by its name. */
   boolean isNamedIn(String text) {
     String words = text.toLowerCase(Locale.ROOT);
-    return byId.values().stream()
-        .anyMatch(row -> words.contains(row.text("name").toLowerCase(Locale.ROOT)));
+    for (String name : Names.LOWER_CASE) {
+      if (words.contains(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The weeds that fit the words, best first. */
   List<Match> matches(List<Token> tokens) {
     Set<String> said = traits.meaningsIn(tokens);
+    if (said.isEmpty()) {
+      return List.of();
+    }
     List<Match> all = new ArrayList<>();
     for (Map.Entry<String, Row> weed : byId.entrySet()) {
       Set<String> looks = traitsOf.get(weed.getKey());
