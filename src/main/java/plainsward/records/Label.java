@@ -105,7 +105,7 @@ public record Label(
    * How often and how much.
    *
    * @param interval the least wait between applications
-   * @param applications the most applications a year
+   * @param applications the most applications a year, 0 where there may be none
    * @param amount the most product per area a year
    */
   public record Season(

@@ -73,8 +73,11 @@ final class LabelReader {
   }
 
   private static Rate rate(Node node) {
-    node.allow(Set.of("for", "amount", "high", "unit"));
-    return new Rate(Amounts.ends(node, Kind.RATE), node.optional("for", Node::text));
+    node.allow(Set.of("for", "amount", "high", "unit", "taken"));
+    return new Rate(
+        Amounts.ends(node, Kind.RATE),
+        node.optional("for", Node::text),
+        node.optional("taken", Node::flag).orElse(false));
   }
 
   private static WettingAgent wettingAgent(Node node) {
@@ -89,7 +92,7 @@ final class LabelReader {
     node.allow(Set.of("interval", "applications", "amount"));
     return new Label.Season(
         node.optional("interval", Amounts::wait),
-        node.optional("applications", n -> n.whole(1, MOST_APPLICATIONS)),
+        node.optional("applications", n -> n.whole(0, MOST_APPLICATIONS)),
         node.optional("amount", n -> Amounts.read(n, Kind.PER_AREA)));
   }
 

@@ -37,7 +37,10 @@ final class LabelWriter {
   }
 
   private static Tree rate(Rate rate) {
-    return new Tree().put("for", rate.use()).addAll(Amounts.tree(rate.amount()));
+    return new Tree()
+        .put("for", rate.use())
+        .addAll(Amounts.tree(rate.amount()))
+        .put("taken", rate.taken() ? Optional.of(true) : Optional.empty());
   }
 
   private static Tree wettingAgent(WettingAgent agent) {

@@ -2,6 +2,7 @@ package plainsward.records;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ public final class Log {
   private final Map<Pair, NavigableMap<Spot, LogEntry>> byPair = new HashMap<>();
   private final Map<String, NavigableMap<Spot, LogEntry>> byLawn = new HashMap<>();
   private final Map<String, NavigableMap<Spot, LogEntry>> bySprayer = new HashMap<>();
+  private final Map<String, NavigableMap<Spot, LogEntry>> byWho = new HashMap<>();
   private long next;
 
   Log() {}
@@ -61,11 +63,12 @@ public final class Log {
     NavigableMap<Spot, LogEntry> pair =
         byPair.computeIfAbsent(new Pair(lawn, Names.key(entry.label())), k -> new TreeMap<>());
     NavigableMap<Spot, LogEntry> onLawn = byLawn.computeIfAbsent(lawn, k -> new TreeMap<>());
-    return entry
+    List<NavigableMap<Spot, LogEntry>> all = new ArrayList<>(List.of(pair, onLawn));
+    entry
         .sprayer()
-        .map(s -> bySprayer.computeIfAbsent(Names.key(s), k -> new TreeMap<>()))
-        .map(s -> List.of(pair, onLawn, s))
-        .orElse(List.of(pair, onLawn));
+        .ifPresent(s -> all.add(bySprayer.computeIfAbsent(Names.key(s), k -> new TreeMap<>())));
+    entry.who().ifPresent(w -> all.add(byWho.computeIfAbsent(Names.key(w), k -> new TreeMap<>())));
+    return all;
   }
 
   private static String key(Optional<String> lawn) {
@@ -104,6 +107,13 @@ public final class Log {
   /** The names of the lawns in it, lower-case; {@code ""} where an entry names none. */
   public synchronized List<String> lawns() {
     return List.copyOf(byLawn.keySet());
+  }
+
+  /** The names of the people who did something in it, lower-case. */
+  public synchronized List<String> people() {
+    List<String> people = new ArrayList<>();
+    byWho.forEach((who, entries) -> people.addAll(entries.isEmpty() ? List.of() : List.of(who)));
+    return people;
   }
 
   /** The applications of a label on a lawn by day; entries without a lawn go by {@code ""}. */

@@ -10,8 +10,9 @@ import plainsward.units.Quantity;
  *
  * @param amount above 0: product per area, product per volume, or a share
  * @param use what it is for, in the label's words, such as {@code spot spraying}
+ * @param taken whether bare ounces were taken as fluid ounces without having been said to be
  */
-public record Rate(Range amount, Optional<String> use) {
+public record Rate(Range amount, Optional<String> use, boolean taken) {
 
   /** What a rate is per. */
   public enum Basis {
@@ -27,6 +28,11 @@ public record Rate(Range amount, Optional<String> use) {
     if (amount.low().signum() <= 0 || basis(amount.low().dimension()).isEmpty()) {
       throw new IllegalArgumentException("a rate per area or per volume was expected");
     }
+  }
+
+  /** A rate whose unit was said. */
+  public Rate(Range amount, Optional<String> use) {
+    this(amount, use, false);
   }
 
   /** A rate of one figure. */

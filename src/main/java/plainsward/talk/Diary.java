@@ -108,6 +108,13 @@ final class Diary {
     return names;
   }
 
+  /** The names of the people who did something in it, lower-case. */
+  Set<String> people() {
+    Set<String> names = new LinkedHashSet<>();
+    logs().forEach(log -> names.addAll(log.people()));
+    return names;
+  }
+
   /** The last spraying with a label, or with any for an empty one, on lawns, or on any for none. */
   Optional<LogEntry> last(Collection<String> lawns, String label) {
     LogEntry latest = null;

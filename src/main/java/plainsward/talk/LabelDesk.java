@@ -107,7 +107,7 @@ final class LabelDesk {
     LabelMerge merge =
         new LabelMerge(before)
             .facts(rest.stream().filter(f -> OF_LABEL.contains(f.name())).toList())
-            .details(details);
+            .details(details, tied);
     memory.labelCards().put(name, merge.label(), turn);
     LabelFacts.doses(merge.label()).forEach(fact -> doubted(name, fact, rest));
     memory.layOutLabel(name);
@@ -140,7 +140,7 @@ final class LabelDesk {
     for (Fact fact : tied) {
       boolean named = Set.of("weed", "grass", "active", "adjuvant").contains(fact.name());
       boolean ofUse = used.contains(fact.at()) && !fact.name().equals("spray_rate");
-      boolean senseless = fact.name().equals("season_limit") && fact.amount().signum() <= 0;
+      boolean senseless = fact.name().equals("season_limit") && fact.amount().signum() < 0;
       if (!claimed.contains(fact.at()) && !named && !ofUse && !senseless) {
         rest.add(OF_LABEL.contains(fact.name()) ? fact.of(name) : fact);
       }
@@ -168,7 +168,12 @@ final class LabelDesk {
                 .headline(noted.isEmpty() ? "Noted." : noted)
                 .suggest("What else do you need of the label?");
     OddLabel.kept(label)
-        .ifPresent(question -> reply.say(question).caution(Cautions.of("rate-unusual")));
+        .ifPresent(question -> reply.say(question).caution(Cautions.of(odd(label))));
     return reply.build();
+  }
+
+  private static String odd(Label label) {
+    boolean none = label.season().applications().equals(Optional.of(0));
+    return none ? "season-cap" : "rate-unusual";
   }
 }

@@ -32,7 +32,7 @@ final class LabelFacts {
         .season()
         .applications()
         .ifPresent(
-            most -> made.add("season_limit", Quantity.number(Ratio.of(most)), most + " a year"));
+            most -> made.add("season_limit", Quantity.number(Ratio.of(most)), LabelText.cap(most)));
     label
         .wettingAgent()
         .filter(agent -> agent.rule() != WettingAgent.Rule.FORBIDDEN)
@@ -80,7 +80,8 @@ final class LabelFacts {
     String role = rate.basis() == Rate.Basis.AREA ? "label_rate" : "strength";
     Optional<Quantity> high =
         rate.amount().isRange() ? Optional.of(rate.amount().high()) : Optional.empty();
-    return Fact.of(role, low, Shown.of(low), 0).with(low, high).of(owner);
+    Fact fact = Fact.of(role, low, Shown.of(low), 0).with(low, high).of(owner);
+    return rate.taken() ? fact.doubting(List.of("ounce")) : fact;
   }
 
   private void add(String role, Quantity amount, String said) {

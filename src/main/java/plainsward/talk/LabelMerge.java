@@ -36,24 +36,7 @@ final class LabelMerge {
 
   /** The label with all that was told; a dry product's ounces are weight. */
   Label label() {
-    if (!label.isDry()) {
-      return label;
-    }
-    LabelBuilder weighed = label.change();
-    for (Rate rate : label.rates()) {
-      Range amount = rate.amount();
-      weighed.rate(new Rate(new Range(weighed(amount.low()), weighed(amount.high())), rate.use()));
-    }
-    label.season().amount().ifPresent(most -> weighed.amountPerYear(weighed(most)));
-    return weighed.label();
-  }
-
-  private static Quantity weighed(Quantity rate) {
-    Unit above = rate.unit().above();
-    boolean ounces = above.equals(Units.FL_OZ) || above.equals(Units.IMPERIAL_FL_OZ);
-    return ounces && rate.unit().below().isPresent()
-        ? new Quantity(rate.value(), Units.OUNCE.per(rate.unit().below().get()))
-        : rate;
+    return label.isDry() ? DryLabel.weighed(label) : label;
   }
 
   /** The fields that were told. */
@@ -64,7 +47,8 @@ final class LabelMerge {
   /** Takes in what sums need: interval, cap, spray volume, wetting agent, the most a year. */
   LabelMerge facts(List<Fact> facts) {
     for (Fact fact : facts) {
-      if (fact.value().isEmpty() || fact.amount().signum() <= 0) {
+      boolean none = fact.name().equals("season_limit") && isNothing(fact);
+      if (fact.value().isEmpty() || fact.amount().signum() <= 0 && !none) {
         continue;
       }
       LabelBuilder change = label.change();
@@ -81,7 +65,7 @@ final class LabelMerge {
         }
         case "year_amount" -> set("year-amount", change.amountPerYear(fact.amount()));
         case "adjuvant_rate" -> agent(fact);
-        case "label_rate", "strength" -> rate(fact.amount(), fact.high(), "");
+        case "label_rate", "strength" -> rate(fact.amount(), fact.high(), "", isTaken(fact));
         case "spray_rate" -> {
           if (fact.amount().dimension().equals(Dimension.VOLUME_PER_AREA)) {
             set("spray-volume", change.sprayVolume(range(fact.amount(), fact.high())));
@@ -93,6 +77,23 @@ final class LabelMerge {
       }
     }
     return this;
+  }
+
+  private static boolean isTakenRate(Fact fact) {
+    boolean rate = fact.name().equals("label_rate") || fact.name().equals("strength");
+    return rate && fact.value().isPresent() && isTaken(fact);
+  }
+
+  /** Whether bare ounces were taken as fluid ounces. */
+  private static boolean isTaken(Fact rate) {
+    Unit above = rate.amount().unit().above();
+    boolean ounces = above.equals(Units.FL_OZ) || above.equals(Units.IMPERIAL_FL_OZ);
+    return ounces && (rate.leavesOpen("ounce") || rate.leavesOpen("unit"));
+  }
+
+  /** "0 a year" is a cap like another. */
+  private static boolean isNothing(Fact fact) {
+    return fact.value().isPresent() && fact.amount().signum() == 0;
   }
 
   private static int count(Quantity amount) {
@@ -108,9 +109,9 @@ final class LabelMerge {
     return new Range(low, high.orElse(low));
   }
 
-  private void rate(Quantity low, Optional<Quantity> high, String use) {
+  private void rate(Quantity low, Optional<Quantity> high, String use, boolean taken) {
     Optional<String> purpose = use.isEmpty() ? Optional.empty() : Optional.of(use);
-    set("rate", label.change().rate(new Rate(range(low, high), purpose)));
+    set("rate", label.change().rate(new Rate(range(low, high), purpose, taken)));
   }
 
   private void agent(Fact share) {
@@ -133,14 +134,21 @@ final class LabelMerge {
         : Period.ofDays(count);
   }
 
-  /** Takes in the rest. */
-  LabelMerge details(List<Detail> details) {
+  /**
+   * Takes in the rest.
+   *
+   * @param facts the facts of the same words, which tell what a rate leaves open
+   */
+  LabelMerge details(List<Detail> details, List<Fact> facts) {
     for (Detail detail : details) {
       if (!isFit(detail)) {
         continue;
       }
       switch (detail.field()) {
-        case "rate" -> rate(detail.low().orElseThrow(), detail.high(), detail.item());
+        case "rate" -> {
+          boolean taken = facts.stream().anyMatch(f -> f.at() == detail.at() && isTakenRate(f));
+          rate(detail.low().orElseThrow(), detail.high(), detail.item(), taken);
+        }
         case "rain-free", "wind", "heat", "cold" -> weather(detail);
         case "mow-before", "mow-after", "water", "water-in", "water-in-within" -> care(detail);
         case "seed-after", "new-grass", "new-grass-mowings" -> seeding(detail);

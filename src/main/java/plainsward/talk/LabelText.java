@@ -49,6 +49,11 @@ final class LabelText {
     return told;
   }
 
+  /** A cap in words. */
+  static String cap(int most) {
+    return (most == 0 ? "none" : String.valueOf(most)) + " a year";
+  }
+
   /** A wait in words. */
   static String wait(Period wait) {
     long months = wait.toTotalMonths();
@@ -110,7 +115,8 @@ final class LabelText {
     season.interval().ifPresent(w -> lines.put("interval", wait(w) + " between"));
     season
         .applications()
-        .ifPresent(most -> lines.put("applications", "at most " + most + " a year"));
+        .ifPresent(
+            most -> lines.put("applications", most == 0 ? cap(most) : "at most " + cap(most)));
     put("year-amount", "at most ", season.amount(), " a year");
   }
 

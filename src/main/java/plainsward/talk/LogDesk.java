@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import plainsward.reading.Facts;
+import plainsward.reading.Token;
 import plainsward.records.LogEntry;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
@@ -17,6 +19,7 @@ import plainsward.units.Shown;
 
 /** Answers what was sprayed where and when, from the log. */
 final class LogDesk {
+  private static final String EXPORT = "Export the log as CSV.";
   private static final int MOST_TOLD = 12;
 
   private final Memory memory;
@@ -31,7 +34,8 @@ final class LogDesk {
 
   /** The reply to a question about what is in the log, or nothing. */
   Optional<Reply> hear(Facts turn) {
-    boolean asked = turn.says("log-ask") || turn.says("log-show");
+    String who = turn.says("log-who") ? who(turn) : "";
+    boolean asked = turn.says("log-ask") || turn.says("log-show") || !who.isEmpty();
     if (!asked || memory.isStranger() && turn.lawns().isEmpty()) {
       return Optional.empty();
     }
@@ -40,15 +44,33 @@ final class LogDesk {
           ? Optional.of(answer("The log is empty: tell me when something was sprayed.").build())
           : Optional.empty();
     }
-    return Optional.of(found(turn));
+    return Optional.of(found(turn, who));
   }
 
-  private Reply found(Facts turn) {
+  /**
+   * The person of the log whom a turn names by the whole name or the first part of it; or empty.
+   */
+  private String who(Facts turn) {
+    for (String person : diary.people()) {
+      String[] names = person.split(" ", -1);
+      for (Token token : turn.tokens()) {
+        String word = token.norm();
+        if (word.equals(names[0]) || word.equals(names[0] + "s")) {
+          return person;
+        }
+      }
+    }
+    return "";
+  }
+
+  private Reply found(Facts turn, String who) {
     LogSpan span = LogSpan.of(turn, today);
     List<LogEntry> entries = entries(turn, span);
+    entries.removeIf(e -> !who.isEmpty() && !Memory.key(e.who().orElse("")).equals(who));
     String where = turn.lawns().isEmpty() ? "" : " on the " + String.join(", ", turn.lawns());
     String with = turn.labels().isEmpty() ? "" : " with the " + String.join(", ", turn.labels());
-    String about = where + with + (span.words().isEmpty() ? "" : " " + span.words());
+    String by = who.isEmpty() ? "" : " by " + name(who, entries);
+    String about = by + where + with + (span.words().isEmpty() ? "" : " " + span.words());
     if (entries.isEmpty()) {
       return answer("Nothing was logged" + about + ".").build();
     }
@@ -56,7 +78,12 @@ final class LogDesk {
       LogEntry last = entries.get(entries.size() - 1);
       return answer("Last: " + Logger.told(last) + ".").build();
     }
-    String count = entries.size() == 1 ? "One spraying" : entries.size() + " sprayings";
+    if (entries.size() == 1) {
+      return answer("One spraying" + about + ": " + Logger.told(entries.get(0)) + ".")
+          .suggest(EXPORT)
+          .build();
+    }
+    String count = entries.size() + " sprayings";
     ReplyBuilder reply =
         answer(count + about + ", last " + Logger.told(entries.get(entries.size() - 1)) + ".");
     int hidden = Math.max(0, entries.size() - MOST_TOLD);
@@ -66,12 +93,26 @@ final class LogDesk {
     }
     totals(entries)
         .forEach((label, sum) -> reply.say("In all " + Shown.of(sum) + " of the " + label + "."));
-    return reply.suggest("Export the log as CSV.").build();
+    return reply.suggest(EXPORT).build();
+  }
+
+  /** A name as the log has it, or each of its parts with a capital. */
+  private static String name(String who, List<LogEntry> entries) {
+    if (!entries.isEmpty()) {
+      return entries.get(0).who().orElse(who);
+    }
+    StringBuilder name = new StringBuilder();
+    for (String part : who.split(" ", -1)) {
+      name.append(name.isEmpty() ? "" : " ")
+          .append(part.substring(0, 1).toUpperCase(Locale.ROOT))
+          .append(part.substring(1));
+    }
+    return name.toString();
   }
 
   private static String line(LogEntry entry) {
     String told = Logger.told(entry);
-    return told.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + told.substring(1) + ".";
+    return told.substring(0, 1).toUpperCase(Locale.ROOT) + told.substring(1) + ".";
   }
 
   /** The sprayings of a span on the lawns and with the labels that a turn names, or all. */
@@ -82,9 +123,10 @@ final class LogDesk {
       all.add("");
       lawns = all;
     }
-    return diary.between(lawns, span.from(), span.end()).stream()
-        .filter(e -> turn.labels().isEmpty() || turn.labels().contains(Memory.key(e.label())))
-        .toList();
+    List<LogEntry> entries = new ArrayList<>(diary.between(lawns, span.from(), span.end()));
+    entries.removeIf(
+        e -> !turn.labels().isEmpty() && !turn.labels().contains(Memory.key(e.label())));
+    return entries;
   }
 
   /** The amounts of each label together, where all of its entries have amounts of one kind. */

@@ -27,10 +27,26 @@ record LogSpan(LocalDate from, LocalDate end, String words) {
   /** The span that a turn names, all days where it names none. */
   static LogSpan of(Facts turn, LocalDate today) {
     Optional<LocalDate> day = turn.all().stream().flatMap(f -> f.date().stream()).findFirst();
-    return month(turn, today)
+    return week(turn, today)
+        .or(() -> month(turn, today))
         .or(() -> year(turn, today))
         .or(() -> day.map(d -> new LogSpan(d, d.plusDays(1), "on " + d)))
         .orElseGet(() -> new LogSpan(FIRST, LAST, ""));
+  }
+
+  /** A week goes from Monday to Sunday. */
+  private static Optional<LogSpan> week(Facts turn, LocalDate today) {
+    List<Token> tokens = turn.tokens();
+    for (int i = 1; i < tokens.size(); i++) {
+      boolean last = tokens.get(i - 1).is("last");
+      if (tokens.get(i).is("week") && (last || tokens.get(i - 1).is("this"))) {
+        LocalDate monday = today.minusDays(today.getDayOfWeek().getValue() - 1L);
+        LocalDate from = last ? monday.minusWeeks(1) : monday;
+        return Optional.of(
+            new LogSpan(from, from.plusWeeks(1), (last ? "last" : "this") + " week"));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<LogSpan> month(Facts turn, LocalDate today) {

@@ -40,14 +40,14 @@ final class OddLabel {
                     "interval"));
   }
 
-  /** The question about a cap that allows nothing, or more than once a week. */
+  /** The question about a cap below nothing, or of more than once a week. */
   static Optional<Question> cap(List<Fact> facts) {
     return facts.stream()
         .filter(f -> f.name().equals("season_limit") && f.value().isPresent())
         .map(Fact::amount)
         .filter(
             q ->
-                q.signum() <= 0
+                q.signum() < 0
                     || q.compareTo(Quantity.of(LabelMerge.MOST_APPLICATIONS, q.unit())) > 0)
         .findFirst()
         .map(
@@ -59,8 +59,12 @@ final class OddLabel {
                     "season_limit"));
   }
 
-  /** The questions about values that are kept: a rate, a wind or a heat far out of the usual. */
+  /** The questions about values that are kept: a rate, a wind, a heat, a cap out of the usual. */
   static Optional<String> kept(Label label) {
+    if (label.season().applications().equals(Optional.of(0))) {
+      return Optional.of(
+          "None a year: then it may not be sprayed at all. If another number stands there, say it.");
+    }
     Optional<String> rate =
         label.rates().stream()
             .flatMap(r -> Unusual.question(r.amount().high()).stream())

@@ -36,7 +36,7 @@ final class PlainLabel {
       return;
     }
     tied.removeIf(fact -> fact.value().isPresent() && claimed.contains(fact.at()));
-    Label label = new LabelMerge(Label.named("label").label()).details(waits).label();
+    Label label = new LabelMerge(Label.named("label").label()).details(waits, tied).label();
     for (Fact fact : LabelFacts.limits(label)) {
       tied.add(fact.of(""));
     }

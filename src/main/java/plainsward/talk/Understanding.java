@@ -71,6 +71,7 @@ final class Understanding {
     again.rate(all);
     again.tank().ifPresent(all::add);
     filled(all);
+    noneThisYear().ifPresent(all::add);
     return all;
   }
 
@@ -97,6 +98,15 @@ final class Understanding {
         .filter(f -> f.name().equals(name))
         .reduce((first, second) -> second)
         .or(() -> memory.latest(name).map(Memory.Told::fact));
+  }
+
+  /** "It may not be sprayed this year at all": a cap of nothing. */
+  private Optional<Fact> noneThisYear() {
+    if (!turn.says("none-a-year") || turn.has("season_limit")) {
+      return Optional.empty();
+    }
+    Fact cap = Fact.of("season_limit", Quantity.number(Ratio.ZERO), "none this year", 0);
+    return Optional.of(turn.labels().size() == 1 ? cap.of(turn.labels().get(0)) : cap);
   }
 
   private Fact tied(Fact fact, boolean areaSaid) {

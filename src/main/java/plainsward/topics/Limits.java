@@ -5,17 +5,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.reading.Fact;
+import plainsward.reading.Facts;
 import plainsward.reading.Token;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
-import plainsward.units.Unit;
+import plainsward.units.Units;
 
 /** What the label that was told does not allow: more than its rate, sooner, or past its cap. */
 public final class Limits {
   private static final Set<String> LABEL_WORDS =
       Set.of("label", "labels", "says", "said", "say", "reads");
+
+  private static final Set<String> GROUND = Set.of("area", "shape", "tank");
+
+  private static final long SHORTEST_MONTH = 28;
 
   private Limits() {}
 
@@ -119,26 +124,36 @@ public final class Limits {
 
   private static Optional<Reply> proposedWait(Request request, Known interval) {
     Optional<Fact> proposed = request.turn().first("proposed_wait");
-    boolean days = interval.amount().unit().dimension().equals(Unit.of("d").dimension());
-    boolean sooner =
-        proposed.isPresent()
-            && days
-            && proposed.get().amount().unit().dimension().equals(Unit.of("d").dimension())
-            && proposed.get().amount().compareTo(interval.amount()) < 0;
+    boolean sooner = proposed.isPresent() && isSooner(proposed.get().amount(), least(interval));
     if (!sooner) {
       return Optional.empty();
     }
     Sheet sheet = new Sheet(request, "repeat").caution("too-soon", "read-label");
     return Optional.of(
         sheet.decline(
-            "No: the label's "
+            "No: the label's wait of "
                 + interval.fact().said()
-                + " stand, also for less at a time, "
+                + " stands, also for less at a time, "
                 + "unless the label itself allows split applications."));
   }
 
+  /** The least that a wait may be: a month has 28 days at the least. */
+  private static Quantity least(Known interval) {
+    boolean months = interval.fact().word().equals(Optional.of("months"));
+    return months
+        ? new Quantity(interval.amount().value().times(Ratio.of(SHORTEST_MONTH)), Units.DAY)
+        : interval.amount();
+  }
+
+  private static boolean isSooner(Quantity proposed, Quantity wait) {
+    return proposed.dimension().equals(Units.DAY.dimension())
+        && wait.dimension().equals(Units.DAY.dimension())
+        && proposed.compareTo(wait) < 0;
+  }
+
   private static boolean asksForMore(Request request) {
-    return !request.asks().isEmpty() || request.turn().has("label_rate");
+    Facts turn = request.turn();
+    return !request.asks().isEmpty() || turn.has("label_rate") || turn.has("proposed_wait");
   }
 
   /** The day on which it is to be sprayed: one said for it, or a day from today on. */
@@ -152,10 +167,16 @@ public final class Limits {
   }
 
   private static Optional<Reply> pastCap(Request request) {
-    if (!request.has("season_limit") || !asksForAnother(request)) {
+    if (!request.has("season_limit")) {
       return Optional.empty();
     }
     Ratio cap = request.amount("season_limit").orElseThrow().value();
+    if (cap.signum() == 0 && asksForAny(request)) {
+      return Optional.of(none(request));
+    }
+    if (!asksForAnother(request)) {
+      return Optional.empty();
+    }
     Ratio done = request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO);
     if (done.compareTo(cap) < 0) {
       return Optional.empty();
@@ -171,6 +192,28 @@ public final class Limits {
                 + " are done. The next is possible from January 1, "
                 + (request.today().getYear() + 1)
                 + "."));
+  }
+
+  /** Whether a dose or a spraying is asked for, or the ground that a known rate is for is told. */
+  private static boolean asksForAny(Request request) {
+    Facts turn = request.turn();
+    boolean dose = turn.asks("mix") || turn.asks("strength") || turn.asks("buy");
+    boolean spraying = turn.asks("weather") || asksForAnother(request);
+    boolean ground = false;
+    for (Fact fact : turn.all()) {
+      ground |= GROUND.contains(fact.name()) && fact.owner().isEmpty();
+    }
+    boolean rate = request.has("label_rate") || request.has("strength");
+    return !request.wants("applications_left") && (dose || spraying || ground && rate);
+  }
+
+  private static Reply none(Request request) {
+    Sheet sheet = new Sheet(request, "repeat").caution("season-cap", "read-label");
+    sheet.say("Pull or dig what is there, mow higher and feed the lawn.");
+    return sheet.decline(
+        "No: your label allows none this year. The next is possible from January 1, "
+            + (request.today().getYear() + 1)
+            + ", if the label then does.");
   }
 
   private static boolean asksForAnother(Request request) {

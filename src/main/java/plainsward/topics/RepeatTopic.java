@@ -142,7 +142,8 @@ public final class RepeatTopic implements Topic {
     sheet.caution("season-cap");
     return sheet.answer(
         left.signum() == 0
-            ? "None left this year: the label's cap is reached."
+            ? "None left this year: the label"
+                + (cap.equals("0") ? " allows none." : "'s cap is reached.")
             : "You have "
                 + (left.equals(Ratio.ONE) ? "one" : Shown.number(left))
                 + " left this year, each at the label's interval.");

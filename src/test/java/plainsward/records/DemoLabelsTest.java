@@ -90,7 +90,7 @@ class DemoLabelsTest {
         "{\"version\":1,\"name\":\"x\",\"rates\":[{\"amount\":1,\"unit\":\"oz\"}]}",
         "{\"version\":1,\"name\":\"x\",\"form\":\"powder\"}",
         "{\"version\":1,\"name\":\"x\",\"sesaon\":{}}",
-        "{\"version\":1,\"name\":\"x\",\"season\":{\"applications\":0}}",
+        "{\"version\":1,\"name\":\"x\",\"season\":{\"applications\":-1}}",
         "{\"version\":1,\"name\":\"x\",\"season\":{\"interval\":{\"amount\":1.5,\"unit\":\"d\"}}}",
         "{\"version\":1,\"name\":\"x\",\"gear\":\"gloves\"}",
         "{\"version\":1,\"name\":\"x\",\"weather\":{\"windMost\":{\"amount\":5,\"unit\":\"h\"}}}"

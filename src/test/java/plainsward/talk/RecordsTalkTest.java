@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,6 +65,26 @@ class RecordsTalkTest {
     Conversation next = another();
     assertTrue(text(next, "when can I spray the front again?").contains("June 7, 2026"));
     assertEquals(1, RecordBook.open(home).labels().size(), "the red jug was taken back");
+  }
+
+  /** Bare ounces stay in doubt however long they lie on the disk; said fluid ounces do not. */
+  @ParameterizedTest
+  @ValueSource(strings = {"oz", "fl oz"})
+  void whatWasTakenForAnOunceIsToldInTheNextTalkAsWell(String unit) {
+    talk.answer("the red jug is 2 " + unit + " per thousand, rainfast in 2 hours");
+    talk.answer("the tan jug is a concentrate, for clover 2 " + unit + " per thousand");
+    for (String jug : List.of("red", "tan")) {
+      Reply dose = another().answer("how much " + jug + " jug for 4000 sq ft");
+      boolean doubted = dose.cautions().stream().anyMatch(c -> c.id().equals("ounce-kind"));
+      assertEquals("8 fl oz", dose.figure("product_total").orElseThrow().shown());
+      assertEquals(unit.equals("oz"), doubted, jug);
+    }
+  }
+
+  @Test
+  void noneAYearIsKeptOnTheDisk() {
+    talk.answer("the red jug is 2 oz per thousand, 0 applications a year, rainfast in 2 hours");
+    assertEquals(Kind.DECLINE, another().answer("how much red jug for 4000 sq ft").kind());
   }
 
   @Test
