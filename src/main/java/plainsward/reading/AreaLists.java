@@ -56,6 +56,11 @@ final class AreaLists {
               && passage.in(of, Set.of("of"))
               && whole.at() - of <= 2
               && part.amount().compareTo(whole.amount()) < 0;
+      if (isLawnOfIt(part) || isLawnOfIt(whole)) {
+        Fact lawn = isLawnOfIt(part) ? part : whole;
+        all.removeIf(f -> f.name().equals("area") && f != lawn);
+        return;
+      }
       if (joined && hasWord(REST)) {
         all.set(i, part.as("minus").of(""));
         all.set(i + 1, whole.of(""));
@@ -63,6 +68,17 @@ final class AreaLists {
         all.remove(i + 1);
       }
     }
+  }
+
+  /** "9,200 sq ft of it lawn": all else of the property is none. */
+  private boolean isLawnOfIt(Fact area) {
+    int of = passage.end(area);
+    int noun = passage.in(of + 2, Set.of("is", "are", "s", "as", "in")) ? of + 3 : of + 2;
+    return area.name().equals("area")
+        && area.value().isPresent()
+        && passage.in(of, Set.of("of"))
+        && passage.in(of + 1, Set.of("it", "that", "which", "them"))
+        && passage.in(noun, Set.of("lawn", "grass", "turf"));
   }
 
   private boolean hasWord(Set<String> words) {

@@ -11,6 +11,9 @@ import plainsward.units.Units;
 
 /** What two facts that stand beside each other mean together. */
 final class Beside {
+  private static final int MOST_LEFT_OUT = 20;
+  private static final Set<String> BEDS =
+      Set.of("beds", "sheds", "patios", "ponds", "gardens", "islands", "rings", "circles", "pads");
   private static final Set<String> PIECES =
       Set.of("strips", "pieces", "patches", "sections", "lawns", "plots", "squares", "bits");
   private static final Set<String> COVERS =
@@ -27,6 +30,7 @@ final class Beside {
     minutesAndSeconds(all);
     bagBeside(all);
     severalAlike(all);
+    severalLeftOut(all);
     coveredByAGallon(all);
   }
 
@@ -90,6 +94,29 @@ final class Beside {
         }
       }
     }
+  }
+
+  /** "three beds 4 x 8 each": what is left out counts as often as was said. */
+  private void severalLeftOut(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact piece = all.get(i);
+      int count = piece.at() - 2;
+      boolean noun = piece.name().equals("minus_shape") && passage.in(piece.at() - 1, BEDS);
+      Integer many = noun && count >= 0 ? count(passage.word(count)) : null;
+      if (many != null && many > 1 && many <= MOST_LEFT_OUT) {
+        all.removeIf(f -> f.name().equals("number") && f.at() == count);
+        int at = all.indexOf(piece);
+        for (int n = 1; n < many; n++) {
+          all.add(at, piece);
+        }
+        return;
+      }
+    }
+  }
+
+  private static Integer count(String word) {
+    boolean digit = word.length() == 1 && Character.isDigit(word.charAt(0));
+    return digit ? Integer.valueOf(word) : NumberWords.SMALL.get(word);
   }
 
   /** "3 tbsp a gallon, covers 400 sq ft": the ground that a gallon of the mix is for. */

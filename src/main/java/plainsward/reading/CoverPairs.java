@@ -15,6 +15,7 @@ import plainsward.units.Units;
  * They say what the sprayer lays down; taken for a lawn and a tank they would give a wrong dose.
  */
 final class CoverPairs {
+  private static final Set<String> AFTER = Set.of("after", "lasted", "lasts");
   private static final Set<String> SPRAY =
       Set.of("volume", "tank", "spray_volume", "catch_volume", "container", "product_amount");
   private static final Set<String> GROUND = Set.of("area", "test_area");
@@ -35,7 +36,9 @@ final class CoverPairs {
   private static final Set<String> FILLS =
       Set.of("tank", "tankful", "fill", "load", "full", "sprayer", "backpack", "sprayerful");
   private static final Set<String> TAKES =
-      Set.of("takes", "took", "take", "uses", "used", "use", "needs", "needed", "through", "goes");
+      Set.of(
+          "down", "lost", "dropped", "takes", "took", "take", "uses", "used", "use", "needs",
+          "needed", "through", "goes");
   private static final Set<String> ARTICLES =
       Set.of("a", "an", "one", "each", "per", "every", "my", "the", "full", "whole", "single");
   private static final Set<String> ADVERBS = Set.of("only", "just", "really", "usually", "now");
@@ -137,7 +140,8 @@ final class CoverPairs {
         passage.before(spray.at(), 3, TAKES) && passage.isOneSentence(spray.at(), ground.at());
     boolean joined = false;
     for (int i = from; i < ground.at(); i++) {
-      boolean link = BY.contains(passage.word(i)) || DOES.contains(passage.word(i));
+      boolean link =
+          BY.contains(passage.word(i)) || DOES.contains(passage.word(i)) || passage.in(i, AFTER);
       joined |= link || passage.in(i, Set.of("over"));
       if (!link && !FILLER.contains(passage.word(i)) && !passage.in(i, MIX)) {
         return false;

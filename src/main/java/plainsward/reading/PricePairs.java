@@ -8,6 +8,8 @@ import plainsward.units.Quantity;
 
 /** What a price is for: "38 bucks for a quart", "the 64 oz jug runs me $42". */
 final class PricePairs {
+  private static final Set<String> CHARGED =
+      Set.of("charging", "charge", "charged", "bill", "billing", "pay", "paid", "paying");
   private static final Set<String> AMOUNTS =
       Set.of("volume", "tank", "spray_volume", "product_amount", "mass", "number", "bag");
   private static final Set<String> BETWEEN =
@@ -48,6 +50,12 @@ final class PricePairs {
           "deal",
           "value",
           "expensive",
+          "paying",
+          "paid",
+          "pay",
+          "save",
+          "charging",
+          "charge",
           "money",
           "pricier",
           "dearer");
@@ -61,6 +69,7 @@ final class PricePairs {
   /** Calls the amount that stands beside a price what it is: the container. */
   void join(List<Fact> all) {
     barePrices(all);
+    pricesPerArea(all);
     for (Fact price : List.copyOf(all)) {
       if (!price.name().equals("price")) {
         continue;
@@ -88,6 +97,26 @@ final class PricePairs {
     }
   }
 
+  /** "4.50 per thousand", where money is spoken of, is no rate of a product. */
+  private void pricesPerArea(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact rate = all.get(i);
+      boolean bare = rate.name().equals("label_rate") && rate.leavesOpen("unit");
+      boolean charged = bare && passage.before(rate.at(), 2, CHARGED);
+      if (charged || bare && isCents(rate) && isAboutMoney()) {
+        all.set(i, rate.as("price_per_area"));
+      }
+    }
+  }
+
+  private static boolean isCents(Fact rate) {
+    int point = rate.said().indexOf('.');
+    return point > 0
+        && rate.said().length() > point + 3
+        && Character.isDigit(rate.said().charAt(point + 2))
+        && !Character.isDigit(rate.said().charAt(point + 3));
+  }
+
   private boolean isAboutMoney() {
     for (Token token : passage.tokens()) {
       if (MONEY.contains(token.norm())) {
@@ -109,7 +138,12 @@ final class PricePairs {
             && isStuff(all.get(i - 1))
             && passage.in(number.at() - 1, Set.of("at", "is", "costs", "for", "=", "runs"))
             && number.at() - passage.end(all.get(i - 1)) <= 2;
-    return cents || beside;
+    boolean before =
+        i + 1 < all.size()
+            && isStuff(all.get(i + 1))
+            && passage.in(passage.end(number), Set.of("for", "a", "per"))
+            && all.get(i + 1).at() - passage.end(number) <= 2;
+    return cents || beside || before;
   }
 
   private static boolean isStuff(Fact fact) {

@@ -28,6 +28,8 @@ final class RateReader {
           "makes",
           "make",
           "did",
+          "lasted",
+          "lasts",
           "covered");
   private static final Set<String> LABEL =
       Set.of(
@@ -240,6 +242,11 @@ final class RateReader {
     return false;
   }
 
+  /** "1 gal per 800": gallons are per so much ground. */
+  private static boolean isGallons(Measured top) {
+    return top.is(Dimension.VOLUME) && top.low().unit().code().startsWith("[gal");
+  }
+
   /** "half a cup does 2 gallons": so little of a product makes so much mix. */
   private static boolean isSmall(Measured top) {
     return top.is(Dimension.VOLUME)
@@ -322,7 +329,10 @@ final class RateReader {
         hundred(k)
             .filter(m -> m.is(Dimension.AREA) && m.low().signum() > 0)
             .or(() -> COVERS.contains(word(k - 1)) ? squareFeet(k) : Optional.empty())
-            .or(() -> COVERS.contains(word(k - 1)) && !firm ? bareGround(k) : Optional.empty());
+            .or(() -> COVERS.contains(word(k - 1)) && !firm ? bareGround(k) : Optional.empty())
+            .or(
+                () ->
+                    isGallons(top) && word(k - 1).equals("per") ? bareGround(k) : Optional.empty());
     if (said.isPresent() && (firm || !said.get().implied() || word(k - 1).startsWith("a"))) {
       return said;
     }

@@ -26,6 +26,7 @@ final class SprayerFacts {
     perThousand(all);
     leftInTank(all);
     walking(all);
+    catches(all);
   }
 
   /** "what is that per 1000": no piece of ground, but what is asked for; so it was a test. */
@@ -76,6 +77,23 @@ final class SprayerFacts {
                 f.name().equals("number") && f.at() == size
                     ? f.as("tank").with(new Quantity(f.amount().value(), unit), f.high())
                     : f);
+      }
+    }
+  }
+
+  /** "22 oz, 24 oz, 23 oz in 60 sec": what is listed before a catch was caught as well. */
+  private void catches(List<Fact> all) {
+    for (int i = all.size() - 1; i > 0; i--) {
+      Fact last = all.get(i);
+      Fact before = all.get(i - 1);
+      boolean listed =
+          last.name().equals("catch_volume")
+              && before.name().equals("product_amount")
+              && isOf(before, last.amount().dimension())
+              && passage.in(passage.end(before), Set.of(",", "and", "&"))
+              && last.at() - passage.end(before) <= 2;
+      if (listed) {
+        all.set(i - 1, before.as("catch_volume"));
       }
     }
   }

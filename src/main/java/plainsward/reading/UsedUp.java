@@ -11,6 +11,7 @@ import plainsward.units.Quantity;
  * 10 x 100 strip", "filled 3 gallons, had a quart left after 2,400 sq ft".
  */
 final class UsedUp {
+  private static final Set<String> BACK = Set.of("left", "remaining", "leftover", "back", "still");
   private static final Set<String> LEFT = Set.of("left", "remaining", "leftover");
   private static final Set<String> STARTED =
       Set.of(
@@ -84,7 +85,7 @@ final class UsedUp {
             && start.amount().dimension().equals(rest.amount().dimension())
             && start.amount().compareTo(rest.amount()) > 0;
     return amounts
-        && (passage.after(passage.end(rest), 2, LEFT) || passage.before(rest.at(), 3, LEFT))
+        && (passage.after(passage.end(rest), 2, LEFT) || passage.before(rest.at(), 3, BACK))
         && (passage.before(start.at(), NEAR, STARTED)
             || passage.after(passage.end(start), NEAR, STARTED));
   }

@@ -361,17 +361,28 @@ final class Chooser {
     if (has("old_spray_rate") && turn.asks("calibrate")) {
       return true;
     }
-    if (has("spray_rate") && turn.asks("coverage")) {
+    boolean jobKnown = memory.has("area") && (memory.has("label_rate") || memory.has("strength"));
+    boolean told = has("spray_rate") && !has("catch_volume") && turn.all().size() == 1;
+    if (has("spray_rate") && turn.asks("coverage") || told && jobKnown) {
       return false;
+    }
+    if (conversion && turn.all().size() == 2 && isInUnitWanted()) {
+      return true;
     }
     return !conversion
         && !(dose && !caught)
         && (turn.asks("calibrate")
             || timed
             || caught && ground
+            || caught && any("catch_time") && any("walk_speed", "walk_time")
             || flow
             || wanted
                 && any("catch_volume", "test_area", "nozzle_flow", "product_amount", "volume"));
+  }
+
+  /** "30 gal lasted .9 acre, what gpa is that": reckoned already, and nothing to convert. */
+  private boolean isInUnitWanted() {
+    return turn.first("spray_rate").map(f -> wanted().contains(f.amount().unit())).orElse(false);
   }
 
   private List<Unit> wanted() {

@@ -32,6 +32,10 @@ final class OpenRate {
       return Optional.of(amounts.get(0));
     }
     List<Fact> numbers = turn.of("number");
+    boolean alone = !rate && numbers.size() == 1 && turn.all().size() == 1 && memory.has("area");
+    if (alone && turn.asks().isEmpty() && numbers.get(0).amount().value().compareTo(MOST) < 0) {
+      return Optional.of(numbers.get(0));
+    }
     if (rate
         || numbers.size() != 1
         || !turn.has("area") && !turn.has("shape") && !turn.has("tank")) {
@@ -65,7 +69,11 @@ final class OpenRate {
 
   /** Whether a turn has no figure of its own, so that it may tell what a number was of. */
   static boolean tells(Facts turn) {
-    return turn.all().stream().noneMatch(f -> f.value().isPresent() || !f.sides().isEmpty())
-        && turn.asks().isEmpty();
+    boolean unitFirst =
+        turn.first("wanted").map(f -> f.at() == 0).orElse(false)
+            || !turn.tokens().isEmpty() && turn.tokens().get(0).is("per");
+    boolean figures =
+        turn.all().stream().anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty());
+    return unitFirst || !figures && turn.asks().isEmpty();
   }
 }

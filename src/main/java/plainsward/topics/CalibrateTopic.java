@@ -43,6 +43,11 @@ public final class CalibrateTopic implements Topic {
         return sheet.answer("That is " + Shown.of(walked.get()) + ".");
       }
     }
+    boolean told = request.turn().has("spray_rate") && !request.turn().has("catch_volume");
+    if (told && request.turn().all().size() == 2 && request.turn().has("wanted")) {
+      String shown = sheet.figure("spray_rate", request.amount("spray_rate").orElseThrow());
+      return sheet.answer("You lay down " + shown + ".");
+    }
     if (request.turn().has("old_spray_rate") && request.turn().has("spray_rate")) {
       return changed(request, sheet);
     }
@@ -168,7 +173,7 @@ public final class CalibrateTopic implements Topic {
     }
     Step flow =
         Nozzle.flow(
-            request.amount("catch_volume").orElseThrow(),
+            caught(request, sheet).orElseThrow(),
             request.amount("catch_time").orElseThrow(),
             Unit.of("[gal_us]/min"));
     sheet.steps(List.of(flow)).figure("nozzle_flow", flow.result());
@@ -232,7 +237,22 @@ public final class CalibrateTopic implements Topic {
             swath.get(),
             Unit.of("[gal_us]/min"));
     String shown = sheet.steps(List.of(flow)).figure("nozzle_flow", flow.result());
-    return sheet.answer("Each tip must give " + shown + ".");
+    return sheet.answer(
+        "Each tip must give " + shown + caughtIn(request, sheet, flow.result()) + ".");
+  }
+
+  /** What a cup under the tip should hold after the time that was told. */
+  private static String caughtIn(Request request, Sheet sheet, Quantity flow) {
+    Optional<Quantity> time =
+        request.amount("catch_time").or(() -> request.amount("time")).filter(t -> t.signum() > 0);
+    if (time.isEmpty()) {
+      return "";
+    }
+    Step caught = Working.of("catch_volume", flow).times(time.get()).as(Units.FL_OZ);
+    return ": "
+        + sheet.steps(List.of(caught)).figure("catch_volume", caught.result())
+        + " in "
+        + Shown.of(time.get());
   }
 
   private static Reply speedWanted(Request request, Sheet sheet) {

@@ -14,6 +14,7 @@ import plainsward.units.Ratio;
 import plainsward.units.Shown;
 import plainsward.units.Unit;
 import plainsward.units.UnitSystem;
+import plainsward.units.Units;
 
 /** What a product costs per area and for the job. */
 public final class CostTopic implements Topic {
@@ -55,7 +56,33 @@ public final class CostTopic implements Topic {
     Step total = all.as(price.get().unit());
     String often = times.equals(Ratio.ONE) ? "" : " done " + Shown.number(times) + " times";
     String shown = sheet.steps(List.of(total)).figure("cost_total", total.result());
-    return sheet.answer("That costs " + shown + " for the job" + often + ", " + each + ".");
+    return sheet.answer(
+        "That costs "
+            + shown
+            + " for the job"
+            + often
+            + ", "
+            + each
+            + "."
+            + whole(request, sheet, content.get(), rate.get(), ground.get(), price.get()));
+  }
+
+  /** What whole bags cost, where it is asked how many. */
+  private static String whole(
+      Request request, Sheet sheet, Quantity bag, Quantity rate, Quantity ground, Quantity price) {
+    boolean asked = request.turn().asks("spread") || request.turn().asks("buy");
+    if (!asked || !bag.dimension().equals(Dimension.MASS)) {
+      return "";
+    }
+    Step bags = Working.of("bags", rate).times(ground).over(bag).roundedUp(Units.ONE);
+    sheet.steps(List.of(bags)).figure("bags", bags.result());
+    Step all = Working.of("cost_bags", price).times(bags.result()).as(price.unit());
+    sheet.steps(List.of(all));
+    return " In whole bags that is "
+        + Shown.number(bags.result().value())
+        + ", "
+        + Shown.of(all.result())
+        + ".";
   }
 
   /** How often, where the cost of a year or season is asked for. */

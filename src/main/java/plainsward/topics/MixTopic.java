@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.dosing.TankJob;
 import plainsward.dosing.TankMix;
+import plainsward.reading.Fact;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -14,6 +15,8 @@ import plainsward.units.Units;
 
 /** How much product, water and wetting agent for an area, a tank or a volume of spray. */
 public final class MixTopic implements Topic {
+  private static final Set<String> SOMEBODY =
+      Set.of("buddy", "boss", "he", "she", "old", "last", "not", "instead", "guy", "they", "was");
   private static final Set<String> LOTS = Set.of("lot", "lots", "property", "plot");
   private static final long MOST_FILLS = 300;
 
@@ -30,24 +33,18 @@ public final class MixTopic implements Topic {
     String topic = product && !rate.get().isPerArea() && ground.isEmpty() ? "strength" : "mix";
     Sheet sheet = new Sheet(request, topic);
     request.get("label_rate").flatMap(k -> k.fact().word()).ifPresent(sheet::work);
-    if (request.has("ready_to_use")) {
-      return readyToUse(sheet);
-    }
-    if (isOverfull(request)) {
-      return tooStrong(request, sheet);
-    }
-    if (request.turn().has("makes_volume") && request.has("container")) {
-      return InHand.madeStrength(request, sheet);
-    }
-    Optional<Reply> inHand = rate.flatMap(r -> new InHand(request, sheet, r).reply());
-    if (inHand.isPresent()) {
-      return inHand.get();
+    Optional<Reply> before = mixedAlready(request, sheet, rate);
+    if (before.isPresent()) {
+      return before.get();
     }
     if (!product && !request.has("adjuvant_rate") && !isSprayOnly(request)) {
       return askRate(request, sheet, ground);
     }
     if (product && rate.get().isPerArea() && request.turn().of("area_option").size() > 1) {
       return options(request, sheet, rate.get());
+    }
+    if (product && rate.get().isPerArea() && ground.isPresent() && areTwoRates(request)) {
+      return forEach(request, sheet, rate.get(), ground.get());
     }
     Optional<Quantity> volume = volume(request);
     if (product && isTankOpen(request)) {
@@ -60,6 +57,21 @@ public final class MixTopic implements Topic {
       return new SprayOnly(request, sheet).reply(ground);
     }
     return dosed(request, sheet, rate, new JobMaker(request, sheet, rate, ground, volume).job());
+  }
+
+  /** What is said of a mix that there is already, or of one that needs no mixing. */
+  private static Optional<Reply> mixedAlready(
+      Request request, Sheet sheet, Optional<LabelRate> rate) {
+    if (request.has("ready_to_use")) {
+      return Optional.of(readyToUse(sheet));
+    }
+    if (isOverfull(request)) {
+      return Optional.of(tooStrong(request, sheet));
+    }
+    if (request.turn().has("makes_volume") && request.has("container")) {
+      return Optional.of(InHand.madeStrength(request, sheet));
+    }
+    return rate.flatMap(r -> new InHand(request, sheet, r).reply());
   }
 
   private static Reply dosed(Request request, Sheet sheet, Optional<LabelRate> rate, TankJob job) {
@@ -105,7 +117,7 @@ public final class MixTopic implements Topic {
   /** A small table: the product for each of several areas. */
   private static Reply options(Request request, Sheet sheet, LabelRate rate) {
     StringBuilder line = new StringBuilder();
-    for (plainsward.reading.Fact option : request.turn().of("area_option")) {
+    for (Fact option : request.turn().of("area_option")) {
       TankMix mix = TankMix.of(TankJob.start().onArea(option.amount()).atRate(rate.low()));
       Quantity total = sheet.fitted(mix.product().orElseThrow());
       sheet.steps(mix.steps());
@@ -115,6 +127,35 @@ public final class MixTopic implements Topic {
           .append(Shown.notAbove(total));
     }
     MixWords.cautions(request, sheet, Optional.of(rate));
+    return sheet.answer(line.append('.').toString());
+  }
+
+  /** "A 1.2 oz/k, B .5 oz/k": two rates that nothing tells to be one product's. */
+  private static boolean areTwoRates(Request request) {
+    List<Fact> rates = request.turn().of("label_rate");
+    boolean one =
+        request.says("correction")
+            || request.says("past")
+            || request.says("permission")
+            || request.says("check")
+            || request.turn().hasWord(SOMEBODY);
+    return rates.size() == 2
+        && !one
+        && rates.get(0).amount().dimension().equals(rates.get(1).amount().dimension())
+        && !rates.get(0).amount().isSameAmount(rates.get(1).amount());
+  }
+
+  /** What the ground takes at each of two rates. */
+  private static Reply forEach(Request request, Sheet sheet, LabelRate last, Quantity ground) {
+    StringBuilder line = new StringBuilder();
+    for (Fact rate : request.turn().of("label_rate")) {
+      TankMix mix = TankMix.of(TankJob.start().onArea(ground).atRate(rate.amount()));
+      sheet.steps(mix.steps());
+      String shown = sheet.figure("product_total", mix.product().orElseThrow());
+      line.append(line.isEmpty() ? "At " : "; at ").append(rate.said()).append(": ").append(shown);
+    }
+    MixWords.cautions(request, sheet, Optional.of(last));
+    sheet.say("You told two rates. Say which one it is, and I split it into tanks.");
     return sheet.answer(line.append('.').toString());
   }
 
