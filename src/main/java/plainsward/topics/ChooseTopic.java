@@ -60,6 +60,7 @@ public final class ChooseTopic implements Topic {
    */
   private static Optional<Note> wider(Request request) {
     return Notes.best(request, request.turn().text(), Set.of(), PLAIN)
+        .filter(note -> !note.topics().get(0).equals("identify"))
         .filter(note -> !WeedBook.shipped().isNamedIn(note.title()));
   }
 

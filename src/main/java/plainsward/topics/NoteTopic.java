@@ -81,8 +81,10 @@ public class NoteTopic implements Topic {
     Optional<Note> note =
         Notes.best(request, request.turn().text(), Set.of("other"), 0.4)
             .filter(n -> n.topics().get(0).equals("other"));
-    if (note.isPresent()) {
-      return told(note.get(), sheet);
+    Optional<Note> ours =
+        note.or(() -> Notes.best(request, request.turn().text(), Set.of(), ANOTHER_KIND));
+    if (ours.isPresent()) {
+      return told(ours.get(), sheet);
     }
     sheet.say(
         "I know lawn weeds, spraying and feeding. For the rest ask the extension service, or "
