@@ -10,14 +10,15 @@ case $self in
 esac
 home=$here/..
 
-# One question or a talk starts quickest with the quick compiler; a batch runs long enough for the thorough one.
-set -- -jar "$home/lib/plainsward.jar" "$@"
-quick="-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
+# One question or a talk starts quickest with the quick compiler, with the collector that can take objects out of the
+# archive, and with the archive where it was made for; a batch runs long enough for the thorough compiler.
+set -- -cp "$home/lib/plainsward.jar" plainsward.terminal.Main "$@"
+quick="-XX:TieredStopAtLevel=1 -XX:+UseG1GC -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0"
 for word do
   case $word in
     --) break ;;
     --batch | --batch=*) quick="-XX:+UseParallelGC" ;;
   esac
 done
-exec "$home/runtime/bin/java" $quick -XX:-UsePerfData -Xshare:auto \
+exec "$home/runtime/bin/java" $quick -XX:-UsePerfData -Xshare:auto -Dplainsward.ready=true \
   -XX:SharedArchiveFile="$home/lib/plainsward.jsa" -Xlog:disable -Xlog:all=error:stderr "$@"

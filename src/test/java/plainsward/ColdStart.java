@@ -23,8 +23,17 @@ final class ColdStart {
   private static final String BOOK = "how do I get rid of clover without hurting my lawn?";
   private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
   private static final File NOTHING = new File("/dev/null");
+  private static final String MAIN = "plainsward.terminal.Main";
+
+  /** What the launcher of the image gives for one question. */
   private static final List<String> QUICK =
-      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData");
+      List.of(
+          "-XX:TieredStopAtLevel=1",
+          "-XX:+UseG1GC",
+          "-XX:+UnlockDiagnosticVMOptions",
+          "-XX:ArchiveRelocationMode=0",
+          "-XX:-UsePerfData",
+          "-Dplainsward.ready=true");
 
   private final List<String> before;
   private final Map<String, List<String>> commands = new LinkedHashMap<>();
@@ -54,13 +63,13 @@ final class ColdStart {
         source.toFile());
     String archive = folder.resolve("plainsward.jsa").toString();
     Path both = Files.writeString(folder.resolve("both.txt"), SUM + "\n" + BOOK + "\n");
-    List<String> train =
-        new ArrayList<>(java(QUICK, "-XX:ArchiveClassesAtExit=" + archive, "-jar", jar));
-    run(train, both.toFile());
+    String list = folder.resolve("classes.txt").toString();
+    run(java(QUICK, "-XX:DumpLoadedClassList=" + list, "-cp", jar, MAIN), both.toFile());
     String shared = "-XX:SharedArchiveFile=" + archive;
+    run(java(QUICK, "-Xshare:dump", "-XX:SharedClassListFile=" + list, shared, "-cp", jar), NOTHING);
     commands.put("empty program", java(List.of(), "-cp", folder.toString(), "Empty"));
-    commands.put("sum, archive", java(QUICK, shared, "-jar", jar, SUM));
-    commands.put("handbook, archive", java(QUICK, shared, "-jar", jar, BOOK));
+    commands.put("sum, archive", java(QUICK, shared, "-cp", jar, MAIN, SUM));
+    commands.put("handbook, archive", java(QUICK, shared, "-cp", jar, MAIN, BOOK));
     commands.put("sum, bare jar", java(List.of(), "-jar", jar, SUM));
     commands.put("handbook, bare jar", java(List.of(), "-jar", jar, BOOK));
   }

@@ -53,7 +53,10 @@ public final class IndexBuilder {
       try (DirectoryReader reader = DirectoryReader.open(index)) {
         ListMaker lists = new ListMaker(new StemIndex(reader));
         Files.write(into.resolve(NotePack.LISTS), lists.packed());
-        Files.write(into.resolve(NotePack.TEXTS), lists.texts());
+        List<byte[]> texts = lists.texts();
+        for (int i = 0; i < texts.size(); i++) {
+          Files.write(into.resolve(NotePack.texts(i)), texts.get(i));
+        }
       }
     }
     Files.write(into.resolve(NotePack.SYNONYMS), SynonymTable.read(synonyms).packed());

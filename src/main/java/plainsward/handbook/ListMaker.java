@@ -91,14 +91,19 @@ final class ListMaker {
     return out.all();
   }
 
-  /** The notes as rows, in the order of their documents. */
-  byte[] texts() {
+  /** The notes as rows, in the order of their documents, by the file that they go into. */
+  List<byte[]> texts() {
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < index.size(); i++) {
       if (index.place(i) <= 0) {
         rows.add(NoteRows.row(index.note(i), rows.size()));
       }
     }
-    return RowPacker.packed(rows);
+    List<byte[]> files = new ArrayList<>();
+    for (int from = 0; from < rows.size(); from += NotePack.NOTES_OF_FILE) {
+      int to = Math.min(rows.size(), from + NotePack.NOTES_OF_FILE);
+      files.add(RowPacker.packed(rows.subList(from, to)));
+    }
+    return files;
   }
 }

@@ -3,9 +3,11 @@ package plainsward.handbook;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.index.IndexReader;
 import plainsward.trade.PackedRows;
 import plainsward.trade.PackedWords;
@@ -39,7 +41,7 @@ final class PackedLists implements NoteLists {
   private final BitSet[] ofTopics;
   private final int size;
   private final Note[] notes;
-  private List<Row> rows;
+  private final Map<Integer, List<Row>> files = new ConcurrentHashMap<>();
 
   PackedLists() {
     byte[] packed = NotePack.bytes(NotePack.LISTS);
@@ -161,10 +163,14 @@ final class PackedLists implements NoteLists {
   public Note note(int document) {
     int number = bytes.two(document(document) + 1);
     if (notes[number] == null) {
+      int file = number / NotePack.NOTES_OF_FILE;
+      List<Row> rows = files.get(file);
       if (rows == null) {
-        rows = PackedRows.of("notes", NotePack.bytes(NotePack.TEXTS));
+        String name = NotePack.texts(file);
+        rows = PackedRows.of(name, NotePack.bytes(name));
+        files.put(file, rows);
       }
-      notes[number] = NoteRows.note(rows.get(number));
+      notes[number] = NoteRows.note(rows.get(number % NotePack.NOTES_OF_FILE));
     }
     return notes[number];
   }

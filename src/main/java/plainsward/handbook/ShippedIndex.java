@@ -22,8 +22,8 @@ final class ShippedIndex {
   /** The Lucene index, which only a user's own notes need beside theirs. */
   static IndexReader reader() {
     Map<String, byte[]> files = new TreeMap<>();
-    String names = new String(NotePack.file(FILES), StandardCharsets.UTF_8);
-    names.lines().forEach(name -> files.put(name, NotePack.file(name)));
+    String names = new String(NotePack.bytes(FILES), StandardCharsets.UTF_8);
+    names.lines().forEach(name -> files.put(name, NotePack.bytes(name)));
     try {
       return DirectoryReader.open(new ArrayDirectory(files));
     } catch (IOException fault) {

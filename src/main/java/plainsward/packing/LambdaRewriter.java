@@ -1,7 +1,5 @@
 package plainsward.packing;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.objectweb.asm.Handle;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
@@ -12,30 +10,34 @@ import org.objectweb.asm.tree.InvokeDynamicInsnNode;
 import org.objectweb.asm.tree.MethodInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
-/** Replaces the lambdas of one class by classes. */
+/** Has the lambdas of one class made in another. */
 final class LambdaRewriter {
-  /** What the names of the classes made have in them. */
-  static final String MARK = "$$Lambda";
-
   private static final String FACTORY = "java/lang/invoke/LambdaMetafactory";
 
   private final ClassNode node;
-  private final List<ClassNode> made = new ArrayList<>();
+  private final LambdaClass into;
 
-  LambdaRewriter(ClassNode node) {
+  private LambdaRewriter(ClassNode node, LambdaClass into) {
     this.node = node;
+    this.into = into;
   }
 
-  /** The classes made, without their nest's host; the class itself calls them from now on. */
-  List<ClassNode> rewrite() {
+  /** Replaces every lambda of a class by one of {@code into}; whether there is any. */
+  static boolean rewrite(ClassNode node, LambdaClass into) {
+    return new LambdaRewriter(node, into).rewrite();
+  }
+
+  private boolean rewrite() {
+    boolean any = false;
     for (MethodNode method : node.methods) {
       for (AbstractInsnNode instruction : method.instructions.toArray()) {
         if (instruction instanceof InvokeDynamicInsnNode call && isLambda(call)) {
           method.instructions.set(call, replaced(call));
+          any = true;
         }
       }
     }
-    return made;
+    return any;
   }
 
   private static boolean isLambda(InvokeDynamicInsnNode call) {
@@ -45,15 +47,16 @@ final class LambdaRewriter {
   private AbstractInsnNode replaced(InvokeDynamicInsnNode call) {
     LambdaSite site =
         new LambdaSite(
-            node.name + MARK + made.size(),
             call.name,
             Type.getMethodType(call.desc),
             (Type) call.bsmArgs[0],
             (Handle) call.bsmArgs[1],
             (Type) call.bsmArgs[2]);
-    made.add(new LambdaClass(site).make());
+    int number = into.add(site);
     return site.captured().length == 0
-        ? new FieldInsnNode(Opcodes.GETSTATIC, site.name(), LambdaClass.ONLY, site.descriptor())
-        : new MethodInsnNode(Opcodes.INVOKESTATIC, site.name(), LambdaClass.MAKE, call.desc, false);
+        ? new FieldInsnNode(
+            Opcodes.GETSTATIC, into.name(), LambdaClass.only(number), site.descriptor())
+        : new MethodInsnNode(
+            Opcodes.INVOKESTATIC, into.name(), LambdaClass.maker(number), call.desc, false);
   }
 }

@@ -3,6 +3,7 @@ package plainsward.packing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,8 +13,8 @@ import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.tree.ClassNode;
 
 /**
- * Rewrites a folder of compiled classes: every lambda becomes a small class of its own beside the
- * one that it stands in, and a record's equality and hash code are written out. All does what it
+ * Rewrites a folder of compiled classes: the lambdas of a source file become one class beside
+ * those that they stand in, and a record's equality and hash code are written out. All does what it
  * did before; only the JVM need not make it at run time, which costs about a fifth of a millisecond
  * a piece, and there are hundreds in one answer. Run by the build with one argument, the folder. A
  * second run finds nothing left to do.
@@ -40,11 +41,18 @@ public final class PlainClasses {
       new ClassReader(Files.readAllBytes(file)).accept(node, 0);
       classes.put(node.name, node);
     }
-    for (ClassNode node : List.copyOf(classes.values())) {
+    Map<ClassNode, LambdaClass> lambdas = new LinkedHashMap<>();
+    for (ClassNode node : classes.values()) {
       RecordRewriter.rewrite(node);
-      List<ClassNode> made = new LambdaRewriter(node).rewrite();
-      made.forEach(lambda -> add(host(node), lambda));
+      ClassNode host = host(node);
+      if (host != null) {
+        LambdaClass into = lambdas.getOrDefault(host, new LambdaClass(host.name));
+        if (LambdaRewriter.rewrite(node, into)) {
+          lambdas.put(host, into);
+        }
+      }
     }
+    lambdas.forEach((host, made) -> add(host, made.make()));
     for (ClassNode node : classes.values()) {
       write(node);
     }
@@ -75,7 +83,7 @@ public final class PlainClasses {
   /** Writes the class; one that an earlier run made and that nobody names any more is deleted. */
   private void write(ClassNode node) throws IOException {
     Path file = folder.resolve(node.name + ".class");
-    if (node.name.contains(LambdaRewriter.MARK) && !isNamed(node)) {
+    if (node.name.contains(LambdaClass.MARK) && !isNamed(node)) {
       Files.deleteIfExists(file);
       return;
     }

@@ -9,14 +9,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.objectweb.asm.ClassReader;
 import plainsward.handbook.NotePack;
 import plainsward.reading.NameRows;
 import plainsward.reading.PhraseColumn;
 import plainsward.reading.SpellingWords;
 import plainsward.trade.JsonRows;
 import plainsward.trade.MeasureWords;
+import plainsward.trade.Pack;
 import plainsward.trade.Row;
 import plainsward.trade.RowPacker;
+import plainsward.trade.Rows;
 import plainsward.trade.TextRows;
 
 /**
@@ -54,26 +57,35 @@ public final class TablePacker {
     packed.put(MeasureWords.PACKED_FIRSTS, MeasureWords.packedFirsts());
     packed.put(SpellingWords.SLIPS, SpellingWords.slips());
     packed.put(SpellingWords.KNOWN, SpellingWords.known());
-    write(classes, "plainsward/trade/PackedTables", packed);
-    write(classes, "plainsward/handbook/PackedNotes", notes(classes.resolve(NotePack.FOLDER)));
+    Path folder = classes.resolve(Rows.FOLDER);
+    Files.createDirectories(folder);
+    for (Map.Entry<String, byte[]> each : packed.entrySet()) {
+      Files.write(folder.resolve(each.getKey()), each.getValue());
+    }
+    write(folder, classes.resolve("plainsward/trade/PackedTables.class"), packed);
+    Path index = classes.resolve(NotePack.FOLDER);
+    write(index, classes.resolve("plainsward/handbook/PackedNotes.class"), notes(index));
   }
 
-  /** What the build made of the notes, which lies better in a class than in files of its own. */
+  /** What the build made of the notes. */
   private static Map<String, byte[]> notes(Path folder) throws IOException {
     Map<String, byte[]> packed = new TreeMap<>();
     for (String file : files(folder, NotePack.ENDING)) {
       packed.put(file, Files.readAllBytes(folder.resolve(file)));
-      Files.delete(folder.resolve(file));
     }
     return packed;
   }
 
-  private static void write(Path classes, String holder, Map<String, byte[]> packed)
+  /** Writes the names of what is in a folder, and a class that holds it all. */
+  private static void write(Path folder, Path holder, Map<String, byte[]> packed)
       throws IOException {
+    byte[] names = (String.join("\n", packed.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII);
+    Files.write(folder.resolve(Pack.NAMES), names);
     List<byte[]> all = new ArrayList<>();
-    all.add((String.join("\n", packed.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII));
+    all.add(names);
     all.addAll(packed.values());
-    Files.write(classes.resolve(holder + ".class"), TextClass.of(holder, all));
+    String name = new ClassReader(Files.readAllBytes(holder)).getClassName();
+    Files.write(holder, TextClass.of(name, all));
   }
 
   private static List<Row> texts(Path folder) throws IOException {

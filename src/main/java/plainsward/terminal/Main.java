@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
+import plainsward.trade.Pack;
 
 /** The way in. */
 public final class Main {
@@ -23,7 +24,18 @@ public final class Main {
    *
    * @param args the words after the program's name
    */
-  public static void main(String[] args) {
+  public static void main(String[] args) throws Exception {
+    QuickLoader quick = System.getProperty(Pack.READY) == null ? QuickLoader.open() : null;
+    if (quick == null) {
+      begin(args);
+    } else {
+      Class<?> same = quick.loadClass(Main.class.getName());
+      same.getMethod("begin", String[].class).invoke(null, (Object) args);
+    }
+  }
+
+  /** Runs the program in the class loader that this class is from; else as {@link #main}. */
+  public static void begin(String[] args) {
     PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false);
     PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true);
     System.exit(run(Arguments.asTyped(args), System.in, out, err, Surroundings.real()));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,9 +29,23 @@ final class WeedBook {
    */
   record Match(Row weed, List<String> traits, double score) {}
 
-  private final Map<String, Row> byId = new LinkedHashMap<>();
-  private final Map<String, Set<String>> traitsOf = new HashMap<>();
-  private final Map<String, Integer> carriers = new HashMap<>();
+  /** How the weeds look; made when first a look is described. */
+  private static final class Looks {
+    static final Map<String, Set<String>> OF = new HashMap<>();
+    static final Map<String, Integer> CARRIERS = new HashMap<>();
+
+    static {
+      for (Row row : SHIPPED.rows) {
+        Set<String> looks = new HashSet<>();
+        LOOKS.forEach(key -> row.texts(key).forEach(t -> looks.add(t.toLowerCase(Locale.ROOT))));
+        row.texts("season").forEach(t -> looks.add(t.toLowerCase(Locale.ROOT)));
+        OF.put(row.text("id"), looks);
+        looks.forEach(t -> CARRIERS.merge(t, 1, Integer::sum));
+      }
+    }
+  }
+
+  private final List<Row> rows = Rows.of("weeds");
   private final List<Row> traitRows = PhraseColumn.TRAITS.rows();
   private final PhraseBook<String> traits =
       PhraseBook.of(
@@ -43,29 +56,25 @@ final class WeedBook {
     static final List<String> LOWER_CASE = new ArrayList<>();
 
     static {
-      for (Row weed : SHIPPED.byId.values()) {
+      for (Row weed : SHIPPED.rows) {
         LOWER_CASE.add(weed.text("name").toLowerCase(Locale.ROOT));
       }
     }
   }
 
-  private WeedBook() {
-    for (Row row : Rows.of("weeds")) {
-      byId.put(row.text("id"), row);
-      Set<String> looks = new HashSet<>();
-      LOOKS.forEach(key -> row.texts(key).forEach(t -> looks.add(t.toLowerCase(Locale.ROOT))));
-      row.texts("season").forEach(t -> looks.add(t.toLowerCase(Locale.ROOT)));
-      traitsOf.put(row.text("id"), looks);
-      looks.forEach(t -> carriers.merge(t, 1, Integer::sum));
-    }
-  }
+  private WeedBook() {}
 
   static WeedBook shipped() {
     return SHIPPED;
   }
 
   Optional<Row> weed(String id) {
-    return Optional.ofNullable(byId.get(id));
+    for (Row row : rows) {
+      if (row.text("id").equals(id)) {
+        return Optional.of(row);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether a text speaks of one of the weeds by its name. */
@@ -86,12 +95,12 @@ final class WeedBook {
       return List.of();
     }
     List<Match> all = new ArrayList<>();
-    for (Map.Entry<String, Row> weed : byId.entrySet()) {
-      Set<String> looks = traitsOf.get(weed.getKey());
+    for (Row weed : rows) {
+      Set<String> looks = Looks.OF.get(weed.text("id"));
       if (!Collections.disjoint(looks, said)) {
         List<String> fit = said.stream().filter(looks::contains).sorted().toList();
         double score = fit.stream().mapToDouble(this::weight).sum();
-        all.add(new Match(weed.getValue(), fit, score));
+        all.add(new Match(weed, fit, score));
       }
     }
     all.sort((a, b) -> Double.compare(b.score(), a.score()));
@@ -100,7 +109,7 @@ final class WeedBook {
 
   /** A trait that few weeds have tells more. */
   private double weight(String trait) {
-    int many = carriers.getOrDefault(trait, 1);
-    return Math.log((byId.size() + 1.0) / many);
+    int many = Looks.CARRIERS.getOrDefault(trait, 1);
+    return Math.log((rows.size() + 1.0) / many);
   }
 }

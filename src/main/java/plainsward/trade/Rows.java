@@ -4,7 +4,10 @@ import java.util.List;
 
 /** The rows of the trade tables: as the build packed them, else from the JSON files themselves. */
 public final class Rows {
-  private static final Pack PACK = new Pack(PackedTables::pieces);
+  /** The folder of what was packed on the class path. */
+  public static final String FOLDER = "plainsward/trade/packed/";
+
+  private static final Pack PACK = new Pack(FOLDER, PackedTables::pieces);
 
   private Rows() {}
 

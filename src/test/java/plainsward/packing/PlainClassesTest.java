@@ -57,7 +57,7 @@ class PlainClassesTest {
       String inside = new String(file.getValue(), StandardCharsets.ISO_8859_1);
       assertFalse(inside.contains("LambdaMetafactory.metafactory"), file.getKey());
     }
-    assertTrue(files().keySet().stream().anyMatch(f -> f.contains(LambdaRewriter.MARK)));
+    assertTrue(files().keySet().stream().anyMatch(f -> f.contains(LambdaClass.MARK)));
   }
 
   @Test
@@ -72,8 +72,8 @@ class PlainClassesTest {
   void whatAnEarlierRunMadeAndNobodyNamesIsDeleted() throws IOException {
     PlainClasses.main(new String[] {folder.toString()});
     List<String> once = digests();
-    Path stale = folder.resolve("plainsward/packing/Lambdas$$Lambda99.class");
-    Files.copy(folder.resolve("plainsward/packing/Lambdas$$Lambda0.class"), stale);
+    Path stale = folder.resolve("plainsward/packing/Lambdas$$LambdasOld.class");
+    Files.copy(folder.resolve("plainsward/packing/Lambdas$$Lambdas.class"), stale);
     assertNotSame(once, digests());
     rename(stale);
     PlainClasses.main(new String[] {folder.toString()});
@@ -83,7 +83,7 @@ class PlainClassesTest {
   @Test
   void whatAnEarlierRunMadeOfAClassThatIsGoneIsDeleted() throws IOException {
     PlainClasses.main(new String[] {folder.toString()});
-    Path stale = folder.resolve("plainsward/packing/Lambdas$$Lambda0.class");
+    Path stale = folder.resolve("plainsward/packing/Lambdas$$Lambdas.class");
     for (String file : files().keySet()) {
       if (!folder.resolve(file).equals(stale)) {
         Files.delete(folder.resolve(file));
@@ -102,8 +102,8 @@ class PlainClassesTest {
                 writer,
                 new SimpleRemapper(
                     Opcodes.ASM9,
-                    "plainsward/packing/Lambdas$$Lambda0",
-                    "plainsward/packing/Lambdas$$Lambda99")),
+                    "plainsward/packing/Lambdas$$Lambdas",
+                    "plainsward/packing/Lambdas$$LambdasOld")),
             0);
     Files.write(file, writer.toByteArray());
   }
