@@ -79,14 +79,7 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("topics", "talk", "terminal")
           .whereLayer("trade")
           .mayOnlyBeAccessedByLayers(
-              "handbook",
-              "records",
-              "reading",
-              "safety",
-              "topics",
-              "talk",
-              "terminal",
-              "packing")
+              "handbook", "records", "reading", "safety", "topics", "talk", "terminal", "packing")
           .whereLayer("reply")
           .mayOnlyBeAccessedByLayers("safety", "topics", "talk", "terminal");
 

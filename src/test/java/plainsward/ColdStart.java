@@ -66,7 +66,9 @@ final class ColdStart {
     String list = folder.resolve("classes.txt").toString();
     run(java(QUICK, "-XX:DumpLoadedClassList=" + list, "-cp", jar, MAIN), both.toFile());
     String shared = "-XX:SharedArchiveFile=" + archive;
-    run(java(QUICK, "-Xshare:dump", "-XX:SharedClassListFile=" + list, shared, "-cp", jar), NOTHING);
+    run(
+        java(QUICK, "-Xshare:dump", "-XX:SharedClassListFile=" + list, shared, "-cp", jar),
+        NOTHING);
     commands.put("empty program", java(List.of(), "-cp", folder.toString(), "Empty"));
     commands.put("sum, archive", java(QUICK, shared, "-cp", jar, MAIN, SUM));
     commands.put("handbook, archive", java(QUICK, shared, "-cp", jar, MAIN, BOOK));

@@ -1,7 +1,6 @@
 package plainsward.handbook;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import plainsward.trade.Row;
 

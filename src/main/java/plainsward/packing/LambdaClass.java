@@ -122,8 +122,7 @@ final class LambdaClass {
   }
 
   private void onlyOnes() {
-    GeneratorAdapter code =
-        code(method(Opcodes.ACC_STATIC, Method.getMethod("void <clinit>()")));
+    GeneratorAdapter code = code(method(Opcodes.ACC_STATIC, Method.getMethod("void <clinit>()")));
     for (int i = 0; i < sites.size(); i++) {
       if (sites.get(i).captured().length == 0) {
         node.visitField(
@@ -146,8 +145,7 @@ final class LambdaClass {
 
   private void maker(LambdaSite site, int number) {
     GeneratorAdapter code =
-        code(
-            method(Opcodes.ACC_STATIC, new Method(maker(number), site.factory().getDescriptor())));
+        code(method(Opcodes.ACC_STATIC, new Method(maker(number), site.factory().getDescriptor())));
     Map<String, Integer> from = slots.places(site.captured());
     code.newInstance(own);
     code.dup();

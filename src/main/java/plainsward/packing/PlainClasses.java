@@ -13,10 +13,10 @@ import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.tree.ClassNode;
 
 /**
- * Rewrites a folder of compiled classes: the lambdas of a source file become one class beside
- * those that they stand in, and a record's equality and hash code are written out. All does what it
- * did before; only the JVM need not make it at run time, which costs about a fifth of a millisecond
- * a piece, and there are hundreds in one answer. Run by the build with one argument, the folder. A
+ * Rewrites a folder of compiled classes: the lambdas of a source file become one class beside those
+ * that they stand in, and a record's equality and hash code are written out. All does what it did
+ * before; only the JVM need not make it at run time, which costs about a fifth of a millisecond a
+ * piece, and there are hundreds in one answer. Run by the build with one argument, the folder. A
  * second run finds nothing left to do.
  */
 public final class PlainClasses {

@@ -14,7 +14,6 @@ final class Names {
   private static final int LONGEST_FILE_NAME = 60;
   private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul");
 
-
   private Names() {}
 
   /** Names with the same key are the same name: case and spacing don't count. */

@@ -4,6 +4,7 @@ import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import plainsward.trade.PackedWords;
@@ -11,12 +12,13 @@ import plainsward.trade.PackedWords;
 /**
  * Loads the program's classes out of one file in the jar that holds those that an answer needs: the
  * usual loader looks up, opens and describes each class anew, which took a third of the time of a
- * first answer. A second thread loads them from the last one on, so that the two meet in the middle.
- * No class is initialized there, since two threads that did so in different orders could wait for
- * each other. Libraries come from the usual loader.
+ * first answer. A second thread loads them from the last one on, so that the two meet in the
+ * middle. No class is initialized there, since two threads that did so in different orders could
+ * wait for each other. Libraries come from the usual loader.
  *
- * <p>The file has four bytes each for where the names of the classes begin (a line each) and where {@link PackedWords} of them do, and for each class and behind the last where it begins;
- * then the classes.
+ * <p>The file has four bytes each for where the names of the classes begin (a line each) and where
+ * {@link PackedWords} of them do, and for each class and behind the last where it begins; then the
+ * classes.
  */
 final class QuickLoader extends ClassLoader {
   /** The file in the jar. */
@@ -133,7 +135,7 @@ final class QuickLoader extends ClassLoader {
   /** Loads a class and, by asking for its constructors, has it verified. */
   private void link(String name) {
     try {
-      loadClass(name, false).getDeclaredConstructors();
+      Objects.requireNonNull(loadClass(name, false).getDeclaredConstructors());
     } catch (ClassNotFoundException | LinkageError nothingLost) {
       // Whoever needs the class loads it, and tells what is wrong with it.
     }

@@ -27,8 +27,7 @@ public final class MeasureWords {
 
   private MeasureWords() {
     boolean packed = Rows.arePacked(PACKED_SPELLINGS);
-    spellings =
-        words(packed ? Rows.packed(PACKED_SPELLINGS) : PackedWords.packed(rowOf(rows)));
+    spellings = words(packed ? Rows.packed(PACKED_SPELLINGS) : PackedWords.packed(rowOf(rows)));
     firsts = words(packed ? Rows.packed(PACKED_FIRSTS) : PackedWords.packed(longest(rows)));
   }
 

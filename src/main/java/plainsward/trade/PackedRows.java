@@ -9,8 +9,8 @@ import java.util.RandomAccess;
 /**
  * A table as the build packs it, so that it costs neither a search through the jar nor taking JSON
  * apart, and of a row only what is asked for is made: the keys' number and the keys, the rows'
- * number, where each row begins, and the rows as {@link PackedValues} reads them. {@link
- * RowPacker} writes it. All numbers have their high byte first.
+ * number, where each row begins, and the rows as {@link PackedValues} reads them. {@link RowPacker}
+ * writes it. All numbers have their high byte first.
  */
 public final class PackedRows extends AbstractList<Row> implements RandomAccess {
   /** A text with letters beyond Latin-1 says so by this bit of its length. */

@@ -77,7 +77,9 @@ class PhraseBookTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = ';', value = {"(a|b", "a)", "[]", "''"})
+  @CsvSource(
+      delimiter = ';',
+      value = {"(a|b", "a)", "[]", "''"})
   void aBrokenPhraseIsRefused(String phrase) {
     assertThrows(IllegalArgumentException.class, () -> book(phrase));
   }
