@@ -28,7 +28,7 @@ final class Batch {
 
   private final Desk desk;
   private final Out out;
-  private final boolean brief;
+  private final Length length;
   private final int workers;
   private final BlockingQueue<Job> queue = new ArrayBlockingQueue<>(MOST_LINES);
   private final Semaphore room = new Semaphore(MOST_BYTES);
@@ -55,10 +55,10 @@ final class Batch {
    *
    * @param workers how many lines are answered at once, at least 1
    */
-  Batch(Desk desk, Out out, boolean brief, int workers) {
+  Batch(Desk desk, Out out, Length length, int workers) {
     this.desk = desk;
     this.out = out;
-    this.brief = brief;
+    this.length = length;
     this.workers = workers;
   }
 
@@ -190,7 +190,7 @@ final class Batch {
     json.writeArrayFieldStart("replies");
     for (String turn : asked.turns()) {
       Reply reply = talk.answer(turn);
-      new ReplyJson(json).write(reply, PlainText.of(reply, brief));
+      new ReplyJson(json).write(reply, PlainText.of(reply, length));
     }
     json.writeEndArray();
     json.writeEndObject();

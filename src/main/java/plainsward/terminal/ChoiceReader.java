@@ -28,7 +28,7 @@ final class ChoiceReader {
   private Optional<Path> notes = Optional.empty();
   private boolean json;
   private boolean plain;
-  private boolean brief;
+  private Length length = Length.SCREENFUL;
 
   private ChoiceReader(String[] args) {
     this.args = args;
@@ -100,7 +100,8 @@ final class ChoiceReader {
     switch (name) {
       case "--json" -> json = true;
       case "--plain" -> plain = true;
-      case "--brief" -> brief = true;
+      case "--brief" -> length = Length.SHORT;
+      case "--more" -> length = Length.WHOLE;
       case "--help", "-h" -> asked = Choices.Way.HELP;
       case "--version" -> asked = Choices.Way.VERSION;
       default -> throw new WrongUse(unknown(name));
@@ -170,7 +171,7 @@ final class ChoiceReader {
               + " can't be asked beside it.");
     }
     return new Choices(
-        way(), String.join(" ", words), batchFile, units, today, home, notes, json, plain, brief);
+        way(), String.join(" ", words), batchFile, units, today, home, notes, json, plain, length);
   }
 
   private Choices.Way way() {

@@ -17,7 +17,7 @@ import plainsward.units.UnitSystem;
  * @param notes a folder of the user's own notes, where said
  * @param json whether replies are written as JSON
  * @param plain whether colour and drawings are left out
- * @param brief whether replies are three sentences at most
+ * @param length how much of a reply is told
  */
 record Choices(
     Way way,
@@ -29,7 +29,12 @@ record Choices(
     Optional<Path> notes,
     boolean json,
     boolean plain,
-    boolean brief) {
+    Length length) {
+
+  /** Whether replies are three sentences at most. */
+  boolean brief() {
+    return length == Length.SHORT;
+  }
 
   /** The ways in. */
   enum Way {

@@ -17,14 +17,18 @@ import plainsward.reply.Telling;
 final class Fit {
   private static final int MOST_CAUTIONS = 4;
   private static final int FEW_CAUTIONS = 2;
+  private static final int MANY_STEPS = 8;
+  private static final int SOME_STEPS = 6;
   private static final int FEW_STEPS = 4;
   private static final int LEAST_STEPS = 2;
   private static final int SHORT_BODY = 8;
+  private static final int WIDEST_ROW = 74;
 
   private final Map<Line.Part, List<Laid>> shown = new EnumMap<>(Line.Part.class);
   private final Map<Line.Part, List<Laid>> rest = new EnumMap<>(Line.Part.class);
   private final Function<Line, Laid> lay;
   private final Hints hints;
+  private boolean joined;
 
   private Fit(Function<Line, Laid> lay, Hints hints) {
     this.lay = lay;
@@ -40,7 +44,7 @@ final class Fit {
   static Page page(Reply reply, List<Line> lines, Function<Line, Laid> lay, Hints hints, int rows) {
     Fit fit = new Fit(lay, hints);
     lines.forEach(line -> add(fit.shown, lay.apply(line)));
-    if (reply.kind() != Kind.EMERGENCY) {
+    if (reply.kind() != Kind.EMERGENCY && !hints.sumStays()) {
       fit.fewCautions(MOST_CAUTIONS);
     }
     while (height(fit.shown) > fit.room(rows) && fit.shrunk(reply)) {
@@ -82,6 +86,7 @@ final class Fit {
       return later(Line.Part.NOTES) || later(Line.Part.NEXT);
     }
     return later(Line.Part.NOTES)
+        || hints.sumStays() && gentlyShrunk()
         || fewSteps(FEW_STEPS)
         || shorterBody(SHORT_BODY)
         || fewSteps(LEAST_STEPS)
@@ -93,6 +98,16 @@ final class Fit {
         || shorterBody(0);
   }
 
+  /** Where no more can be asked for, the sum is kept as long as it may. */
+  private boolean gentlyShrunk() {
+    return later(Line.Part.NEXT)
+        || fewCautions(MOST_CAUTIONS)
+        || joinedSteps()
+        || fewSteps(MANY_STEPS)
+        || shorterBody(SHORT_BODY)
+        || fewSteps(SOME_STEPS);
+  }
+
   private boolean later(Line.Part part) {
     if (!shown.containsKey(part)) {
       return false;
@@ -102,6 +117,28 @@ final class Fit {
     all.removeIf(line -> line.line().look() == Line.Look.HINT);
     all.addAll(kept.stream().filter(line -> !line.isTitle() || all.isEmpty()).toList());
     rest.put(part, all);
+    return true;
+  }
+
+  /** Puts the steps of a long sum side by side, as many as a row takes. */
+  private boolean joinedSteps() {
+    List<Laid> steps = shown.getOrDefault(Line.Part.WORKING, List.of());
+    if (joined || steps.size() <= FEW_STEPS) {
+      return false;
+    }
+    joined = true;
+    List<Laid> rows = new ArrayList<>(List.of(steps.get(0)));
+    StringBuilder row = new StringBuilder();
+    for (Laid step : steps.subList(1, steps.size())) {
+      String text = step.line().text().strip();
+      if (row.length() > 0 && row.length() + text.length() > WIDEST_ROW) {
+        rows.add(lay.apply(Line.item(Line.Part.WORKING, Line.Look.PLAIN, row.toString())));
+        row.setLength(0);
+      }
+      row.append(row.length() == 0 ? "" : "; ").append(text);
+    }
+    rows.add(lay.apply(Line.item(Line.Part.WORKING, Line.Look.PLAIN, row.toString())));
+    shown.put(Line.Part.WORKING, rows);
     return true;
   }
 
@@ -117,7 +154,7 @@ final class Fit {
     shown.put(Line.Part.WORKING, rest.remove(Line.Part.WORKING));
     int more = shown.get(Line.Part.WORKING).size() - 1 - most;
     keep(Line.Part.WORKING, most + 1);
-    String hint = "… " + more + " more steps" + hints.steps();
+    String hint = "… " + (joined ? "" : more + " ") + "more steps" + hints.steps();
     add(shown, lay.apply(Line.item(Line.Part.WORKING, Line.Look.HINT, hint)));
     return true;
   }

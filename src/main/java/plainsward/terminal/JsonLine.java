@@ -28,8 +28,8 @@ final class JsonLine {
   }
 
   /** One reply. */
-  static String of(Reply reply, boolean brief) {
-    return of(json -> new ReplyJson(json).write(reply, PlainText.of(reply, brief)));
+  static String of(Reply reply, Length length) {
+    return of(json -> new ReplyJson(json).write(reply, PlainText.of(reply, length)));
   }
 
   /** What stands in place of replies where a line can't be answered. */

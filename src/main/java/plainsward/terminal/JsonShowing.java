@@ -4,15 +4,15 @@ import java.util.List;
 import plainsward.reply.Reply;
 
 /**
- * Replies as lines of JSON, whole.
+ * Replies as lines of JSON.
  *
- * @param brief whether a reply's text is three sentences at most
+ * @param length how much of a reply's text there is
  */
-record JsonShowing(boolean brief) implements Showing {
+record JsonShowing(Length length) implements Showing {
 
   @Override
   public Page page(Reply reply) {
-    return new Page(List.of(JsonLine.of(reply, brief)), List.of());
+    return new Page(List.of(JsonLine.of(reply, length)), List.of());
   }
 
   @Override

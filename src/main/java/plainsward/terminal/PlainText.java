@@ -9,15 +9,28 @@ import plainsward.reply.Telling;
  */
 final class PlainText {
   private static final int COLUMNS = 80;
+  private static final int BADLY_BROKEN = 60;
 
   private PlainText() {}
 
-  /** The whole reply, or the three sentences of it. */
-  static String of(Reply reply, boolean brief) {
-    return brief || reply.telling() == Telling.IN_SHORT
-        ? BriefText.of(reply)
-        : String.join(
-            "\n", Fit.rows(ReplyLines.of(reply).stream().map(PlainText::asOneRow).toList()));
+  /** So much of the reply, where no more can be asked for. */
+  static String of(Reply reply, Length length) {
+    if (length == Length.SHORT || reply.telling() == Telling.IN_SHORT) {
+      return BriefText.of(reply);
+    }
+    List<Line> lines = ReplyLines.of(reply);
+    return length == Length.WHOLE || mayFit(lines)
+        ? String.join("\n", Fit.rows(lines.stream().map(PlainText::asOneRow).toList()))
+        : Fit.page(reply, lines, PlainText::laid, Hints.PLAIN, ScreenText.MOST_ROWS).text();
+  }
+
+  /** Whether lines fit on a screen even if every long one breaks badly, with a blank for each. */
+  private static boolean mayFit(List<Line> lines) {
+    int rows = 0;
+    for (Line line : lines) {
+      rows += 1 + line.text().length() / BADLY_BROKEN + (line.look() == Line.Look.TITLE ? 1 : 0);
+    }
+    return rows + Line.Part.values().length <= ScreenText.MOST_ROWS;
   }
 
   /** What of the reply takes no more than a screen of 80 columns, and the rest of it. */

@@ -48,6 +48,12 @@ final class ScreenText {
     return Fit.page(reply, lines, this::laid, hints, MOST_ROWS);
   }
 
+  /** All of the reply. */
+  String whole(Reply reply) {
+    List<Line> lines = ReplyLines.of(reply, palette.pen(width));
+    return String.join("\n", Fit.rows(lines.stream().map(this::laid).toList()));
+  }
+
   private Laid laid(Line line) {
     boolean drawn = line.look() == Line.Look.DRAWN;
     String text = palette.shown(line.text());

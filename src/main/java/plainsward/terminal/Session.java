@@ -56,16 +56,18 @@ final class Session {
     }
     Palette palette = Palette.of(around, false);
     ScreenText screen = new ScreenText(palette, Columns.of(around), Hints.ONCE);
-    return screen.page(reply, choices.brief()).text();
+    return choices.length() == Length.WHOLE
+        ? screen.whole(reply)
+        : screen.page(reply, choices.brief()).text();
   }
 
   private String piped(Reply reply) {
     if (choices.json()) {
-      return JsonLine.of(reply, choices.brief());
+      return JsonLine.of(reply, choices.length());
     }
     return choices.brief()
         ? String.join("\n", BriefText.paragraphs(reply))
-        : PlainText.of(reply, false);
+        : PlainText.of(reply, choices.length());
   }
 
   private int conversation() throws Unreadable {
@@ -81,7 +83,7 @@ final class Session {
   }
 
   private Showing showing() {
-    return choices.json() ? new JsonShowing(choices.brief()) : new PlainShowing(choices.brief());
+    return choices.json() ? new JsonShowing(choices.length()) : new PlainShowing(choices.brief());
   }
 
   private TalkFile talkFile() {
@@ -104,7 +106,7 @@ final class Session {
     Desk desk = desk();
     try (Waiting waiting =
         Waiting.on(messages, "answering", !choices.plain(), Session::isWatchedAlone)) {
-      Batch batch = new Batch(desk, out, choices.brief(), workers());
+      Batch batch = new Batch(desk, out, choices.length(), workers());
       return status(batch.run(lines, done -> waiting.at(done, 0)));
     } catch (IOException broken) {
       throw new Unreadable(name + " can't be read to its end.");

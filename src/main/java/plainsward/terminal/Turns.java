@@ -81,7 +81,7 @@ final class Turns {
     try {
       Reply reply = talk.answer(said);
       page = showing.page(reply);
-      file.add(said, PlainText.of(reply, false));
+      file.add(said, PlainText.of(reply, Length.WHOLE));
       boolean urgent = reply.kind() == Kind.EMERGENCY;
       Optional<String> next = reply.suggest().stream().filter(step -> !urgent).findFirst();
       return new Told(page.text(), false, true, next);

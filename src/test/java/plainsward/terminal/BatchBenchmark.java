@@ -68,7 +68,7 @@ public class BatchBenchmark {
   public boolean batch() throws IOException {
     InputStream in = new ByteArrayInputStream(lines);
     Out out = new Out(new PrintStream(OutputStream.nullOutputStream()));
-    return new Batch(desk, out, false, 1).run(in, lines -> {});
+    return new Batch(desk, out, Length.SCREENFUL, 1).run(in, lines -> {});
   }
 
   /** One question of it, each in a conversation of its own. */
@@ -77,7 +77,7 @@ public class BatchBenchmark {
   @OutputTimeUnit(TimeUnit.MILLISECONDS)
   public String question() throws Unreadable {
     next = (next + 1) % questions.size();
-    return JsonLine.of(desk.open().answer(questions.get(next)), false);
+    return JsonLine.of(desk.open().answer(questions.get(next)), Length.SCREENFUL);
   }
 
   /** Runs it in this JVM. */

@@ -234,7 +234,7 @@ class BatchTest {
   private static String real(byte[] in, int workers) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Desk desk = new Desk(CHOICES, Ran.around(Ran.REAL), Handbook.shipped());
-    new Batch(desk, new Out(new PrintStream(out)), false, workers)
+    new Batch(desk, new Out(new PrintStream(out)), Length.SCREENFUL, workers)
         .run(new ByteArrayInputStream(in), done -> {});
     return out.toString(StandardCharsets.UTF_8);
   }
@@ -242,7 +242,7 @@ class BatchTest {
   private static String run(Answering answering, int workers, String in) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Desk desk = new Desk(CHOICES, Ran.around(setting -> answering), Handbook.shipped());
-    new Batch(desk, new Out(new PrintStream(out)), false, workers)
+    new Batch(desk, new Out(new PrintStream(out)), Length.SCREENFUL, workers)
         .run(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), done -> {});
     return out.toString(StandardCharsets.UTF_8);
   }

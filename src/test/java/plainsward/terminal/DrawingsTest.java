@@ -75,7 +75,7 @@ class DrawingsTest {
           new ScreenText(new Palette(false, false, true), 80, Hints.TALK).page(reply, false);
       Page told =
           new ScreenText(new Palette(false, false, false), 80, Hints.TALK).page(reply, false);
-      String plain = PlainText.of(reply, false);
+      String plain = PlainText.of(reply, Length.WHOLE);
       assertTrue(drawn.text().contains("▒") || drawn.text().contains("S·"), drawn.text());
       assertTrue(told.text().chars().noneMatch(c -> c == '▒'), told.text());
       assertTrue(

@@ -119,6 +119,18 @@ class MainTest {
   }
 
   @Test
+  void whatTakesMoreThanAScreenIsToldWhenMoreIsAsked() {
+    String[] question = {
+      "--plain", "lawn 60 by 70 ft, 1.5 oz per thousand, 0.25% surfactant, 2 gallon tank, how much"
+    };
+    String screen = Ran.real("", question).out();
+    String whole = Ran.real("", question[0], "--more", question[1]).out();
+    assertTrue(screen.contains("add --more"), screen);
+    assertFalse(whole.contains("--more"), whole);
+    assertTrue(whole.contains("Next, you could ask: ") && whole.length() > screen.length(), whole);
+  }
+
+  @Test
   void anEmptyQuestionGetsAReply() {
     Ran ran = Ran.real("", "--json", "");
     assertEquals(0, ran.status());

@@ -69,6 +69,29 @@ class OneScreenTest {
     }
   }
 
+  /** The text of a single answer and of JSON: the dose, the sum and the cautions stay in it. */
+  @Test
+  void asTextWhereNoMoreCanBeAskedFor() {
+    int cut = 0;
+    for (Reply reply : REPLIES) {
+      String text = PlainText.of(reply, Length.SCREENFUL);
+      int rows = 0;
+      for (String line : text.split("\n", -1)) {
+        rows += Math.max(1, LineBreaker.lines(line, 80, 0).size());
+      }
+      assertTrue(rows <= ScreenText.MOST_ROWS, rows + " rows:\n" + text);
+      assertTrue(text.startsWith(PlainText.of(reply, Length.WHOLE).split("\n", -1)[0]), text);
+      reply.working().stream().limit(2).forEach(step -> assertTrue(text.contains(step), text));
+      reply.cautions().stream()
+          .limit(3)
+          .forEach(caution -> assertTrue(text.contains(caution.text()), text));
+      boolean whole = text.equals(PlainText.of(reply, Length.WHOLE));
+      assertEquals(!whole, text.contains("add --more"), text);
+      cut += whole ? 0 : 1;
+    }
+    System.out.printf("%d of %d texts keep something back%n", cut, REPLIES.size());
+  }
+
   @Test
   void atEightyColumnsFewRepliesKeepAnythingBackAndWhatWasReadIsAlwaysShown() {
     ScreenText screen = new ScreenText(new Palette(false, false, true), 80, Hints.TALK);
@@ -76,7 +99,7 @@ class OneScreenTest {
         REPLIES.stream().filter(reply -> !screen.page(reply, false).rest().isEmpty()).count();
     System.out.printf("%d of %d replies keep something for more%n", cut, REPLIES.size());
     for (Reply reply : REPLIES) {
-      boolean read = PlainText.of(reply, false).contains("I read: ");
+      boolean read = PlainText.of(reply, Length.WHOLE).contains("I read: ");
       assertEquals(read, screen.page(reply, false).text().contains("I read: "));
     }
   }

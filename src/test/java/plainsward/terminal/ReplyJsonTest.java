@@ -30,7 +30,7 @@ class ReplyJsonTest {
           "suggest");
 
   private static Map<String, Object> json(Reply reply) {
-    return JsonTree.object(JsonLine.of(reply, false));
+    return JsonTree.object(JsonLine.of(reply, Length.WHOLE));
   }
 
   private static List<String> keys(Map<String, Object> object) {
@@ -53,7 +53,7 @@ class ReplyJsonTest {
   @Test
   void textIsTheWholeReplyAsPlainShowsIt() {
     Reply reply = SampleReplies.tooLong();
-    assertEquals(PlainText.of(reply, false), json(reply).get("text"));
+    assertEquals(PlainText.of(reply, Length.WHOLE), json(reply).get("text"));
     assertTrue(((String) json(reply).get("text")).contains("number 12"));
   }
 
@@ -109,7 +109,7 @@ class ReplyJsonTest {
 
   @Test
   void nothingHarmfulIsInAnyText() {
-    String line = JsonLine.of(SampleReplies.hostile(), false);
+    String line = JsonLine.of(SampleReplies.hostile(), Length.WHOLE);
     assertFalse(line.contains("\\u0"), line);
     Map<String, Object> reply = JsonTree.object(line);
     assertHarmless((String) reply.get("headline"));

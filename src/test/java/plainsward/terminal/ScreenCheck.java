@@ -25,9 +25,9 @@ final class ScreenCheck {
         harmless(PAINT.matcher(screen.page(reply, true).text()).replaceAll(""));
       }
     }
-    harmless(PlainText.of(reply, false));
-    harmless(PlainText.of(reply, true));
-    json(JsonLine.of(reply, false));
+    harmless(PlainText.of(reply, Length.WHOLE));
+    harmless(PlainText.of(reply, Length.SHORT));
+    json(JsonLine.of(reply, Length.WHOLE));
   }
 
   /** An error where the text holds a control byte, an override or half a pair. */

@@ -46,7 +46,7 @@ class ScreenTextTest {
             String screen = new ScreenText(DRAWN, columns, Hints.TALK).page(reply, false).text();
             screens.put(name + "." + columns + ".txt", screen + "\n");
           }
-          screens.put(name + ".plain.txt", PlainText.of(reply, false) + "\n");
+          screens.put(name + ".plain.txt", PlainText.of(reply, Length.WHOLE) + "\n");
         });
     Palette ascii = new Palette(false, true, true);
     Palette colour = new Palette(true, false, true);

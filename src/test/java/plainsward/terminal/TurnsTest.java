@@ -81,7 +81,7 @@ class TurnsTest {
     Turns turns =
         new Turns(
             said -> SampleReplies.ask(),
-            new JsonShowing(false),
+            new JsonShowing(Length.SCREENFUL),
             new TalkFile(Optional.of(home), Ran.MAY_FIRST));
     assertTrue(turns.hear("more").text().startsWith("{\"kind\":"));
     assertTrue(turns.hear("help").text().startsWith("{\"kind\":"));
