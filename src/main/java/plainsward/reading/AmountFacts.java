@@ -63,7 +63,9 @@ final class AmountFacts {
     if (said.implied()) {
       return wanted(said, words);
     }
-    if (said.is(Dimension.AREA) && passage.in(said.from() - 1, PER)) {
+    boolean counted =
+        passage.word(said.from() - 1).equals("each") && passage.word(said.from() - 2).endsWith("s");
+    if (said.is(Dimension.AREA) && passage.in(said.from() - 1, PER) && !counted) {
       return List.of();
     }
     String role = role(said);

@@ -29,6 +29,7 @@ final class Beside {
   void join(List<Fact> all) {
     minutesAndSeconds(all);
     bagBeside(all);
+    severalBags(all);
     severalAlike(all);
     severalLeftOut(all);
     coveredByAGallon(all);
@@ -71,6 +72,24 @@ final class Beside {
       if (weight) {
         all.set(i, all.get(i).as("bag"));
         bag = true;
+      }
+    }
+  }
+
+  /** "3 bags 50 lb 24-0-10": what is spread is so many bags. */
+  private void severalBags(List<Fact> all) {
+    for (int i = 0; i + 1 < all.size(); i++) {
+      Fact count = all.get(i);
+      Fact bag = all.get(i + 1);
+      boolean counted =
+          count.name().equals("number")
+              && bag.name().equals("bag")
+              && passage.in(count.at() + 1, Set.of("bags", "sacks"))
+              && bag.at() - count.at() <= 4
+              && count.amount().value().isWhole()
+              && count.amount().value().compareTo(MOST_PIECES) <= 0;
+      if (counted) {
+        all.set(i, count.as("bags_used"));
       }
     }
   }

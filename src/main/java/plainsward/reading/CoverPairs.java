@@ -127,7 +127,8 @@ final class CoverPairs {
     int from = Math.min(passage.end(spray), passage.end(ground));
     int to = Math.max(spray.at(), ground.at());
     boolean emptied =
-        passage.before(ground.at(), NEAR, EMPTY)
+        (passage.before(ground.at(), NEAR, EMPTY)
+                || passage.after(passage.end(ground), NEAR, Set.of("dry", "empty")))
             && (spray.at() < ground.at()
                 || passage.before(spray.at(), 4, WITH) && to - from <= NEAR);
     return emptied && passage.isOneSentence(Math.min(spray.at(), ground.at()), to);

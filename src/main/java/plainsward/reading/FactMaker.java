@@ -268,6 +268,10 @@ final class FactMaker {
                   Fact.of("analysis", new Quantity(number.low(), Units.PERCENT), said, at)
                       .worded(said))
               : Optional.empty();
+      case "nozzle_count" ->
+          number.low().isWhole() && number.high().isEmpty() && number.low().compareTo(HUNDRED) < 0
+              ? Optional.of(Fact.of("nozzle_count", Quantity.number(number.low()), said, at))
+              : Optional.empty();
       case "soil_temperature" ->
           Optional.of(Fact.of("soil_temperature", new Quantity(number.low(), degree()), said, at));
       case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));

@@ -13,6 +13,7 @@ import plainsward.units.Unit;
 
 /** Reads numbers with units: "1.5 fl oz", "half a gallon", "an ounce and a half", "2-gallon". */
 final class MeasuredReader {
+  private static final Set<String> WHOLE = Set.of("whole", "full", "entire");
   private static final Set<String> ARTICLES = Set.of("a", "an", "another");
   private static final Ratio LONGEST_IN_FEET = Ratio.of(1500);
   private static final Map<String, String> BRACKETS =
@@ -216,9 +217,10 @@ final class MeasuredReader {
     if (i >= tokens.size() || isPartOf(i) || !ARTICLES.contains(tokens.get(i).norm())) {
       return Optional.empty();
     }
+    int unit = i + 1 < tokens.size() && WHOLE.contains(tokens.get(i + 1).norm()) ? i + 2 : i + 1;
     return units
-        .at(i + 1, true)
-        .filter(found -> !tokens.get(i + 1).said().equals("A") && !isOrder(i + 1))
+        .at(unit, true)
+        .filter(found -> !tokens.get(unit).said().equals("A") && !isOrder(unit))
         .map(found -> measured(i, found.to(), Numeral.of(i, i, Ratio.ONE), found.word()))
         .map(this::andPart);
   }

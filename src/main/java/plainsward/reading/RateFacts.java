@@ -13,6 +13,8 @@ import plainsward.units.Units;
 
 /** What a rate means: the label's rate, the sprayer's, a strength, a wetting agent's, nitrogen. */
 final class RateFacts {
+  private static final Set<String> PRODUCT =
+      Set.of("product", "label", "rate", "concentrate", "herbicide", "material", "stuff");
   private static final Set<String> NITROGEN = Set.of("n", "nitrogen");
   private static final Set<String> LABEL =
       Set.of(
@@ -86,6 +88,9 @@ final class RateFacts {
     String before = passage.word(rate.from() - 1);
     String after = passage.word(rate.to());
     if (rate.covers() && rate.area().filter(a -> !a.implied()).isPresent()) {
+      return false;
+    }
+    if (passage.in(rate.to(), PRODUCT)) {
       return false;
     }
     boolean verb =

@@ -332,7 +332,9 @@ final class RateReader {
             .or(() -> COVERS.contains(word(k - 1)) && !firm ? bareGround(k) : Optional.empty())
             .or(
                 () ->
-                    isGallons(top) && word(k - 1).equals("per") ? bareGround(k) : Optional.empty());
+                    isGallons(top) && word(k - 1).equals("per")
+                        ? squareFeet(k).or(() -> bareGround(k))
+                        : Optional.empty());
     if (said.isPresent() && (firm || !said.get().implied() || word(k - 1).startsWith("a"))) {
       return said;
     }

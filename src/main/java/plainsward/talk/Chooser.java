@@ -14,6 +14,8 @@ import plainsward.units.Unit;
  * sums come first, in the order in which one rules another out.
  */
 final class Chooser {
+  private static final Set<String> DRY = Set.of("dry", "empty", "emptied", "lasted");
+  private static final Set<String> ALL_OF_THEM = Set.of("all", "them", "season", "year", "each");
   private static final int FRAGMENT = 5;
   private static final Set<String> REST = Set.of("left", "remaining", "remains", "rest");
   private static final Set<String> WATER = Set.of("water");
@@ -168,6 +170,9 @@ final class Chooser {
     if (isOverdone()) {
       return "progress";
     }
+    if (isForAllTimes()) {
+      return "buy";
+    }
     if (turn.asks("cost") || has("price") && any("label_rate", "container", "area")) {
       return "cost";
     }
@@ -177,8 +182,7 @@ final class Chooser {
     if (turn.asks().stream().anyMatch(a -> a.want().equals("setting"))) {
       return "spread";
     }
-    boolean ofBag = any("bag", "container") && has("label_rate") && !any("area", "shape");
-    if (turn.asks("coverage") && ofBag) {
+    if (isCoverageOfBag()) {
       return "coverage";
     }
     if (has("analysis") && !isLiquidRate() || isMoreNitrogen() || isWholeBag()) {
@@ -196,10 +200,33 @@ final class Chooser {
     if (any("makes_volume") && (any("container") || memory.has("container"))) {
       return "strength";
     }
-    if (isConversion() || has("strength") && has("label_rate") && turn.hasWord(SAME)) {
+    if (isConversion() || isReckoned()) {
       return "convert";
     }
     return groundOrDose();
+  }
+
+  /** "3 applications left at 1.5 oz/k on 6k, how much for all of them". */
+  private boolean isForAllTimes() {
+    return any("times", "applications", "season_limit")
+        && turn.hasWord(ALL_OF_THEM)
+        && has("label_rate")
+        && any("area", "shape")
+        && turn.asks("mix");
+  }
+
+  private boolean isCoverageOfBag() {
+    return turn.asks("coverage")
+        && any("bag", "container")
+        && has("label_rate")
+        && !any("area", "shape");
+  }
+
+  /** Two rates to be held against each other, or one reckoned from a bottle and its ground. */
+  private boolean isReckoned() {
+    boolean bottle = has("label_rate") && has("container") && turn.all().size() == 2;
+    return has("strength") && has("label_rate") && turn.hasWord(SAME)
+        || bottle && !asksSum() && !turn.asks().isEmpty();
   }
 
   /** The last sums that come in question: granules, how far it goes, a dose. */
@@ -281,7 +308,8 @@ final class Chooser {
     boolean withKnown =
         amounts && memory.has("area")
             || ground && rateKnown && !has("shape")
-            || has("strength") && memory.has("tank") && turn.all().size() == 1;
+            || has("strength") && memory.has("tank") && turn.all().size() == 1
+            || memory.has("adjuvant_rate") && any("tank", "spray_volume", "volume");
     return inHand || job || asksNothingElse() && unowned && withKnown;
   }
 
@@ -352,13 +380,11 @@ final class Chooser {
     boolean flow =
         any("nozzle_flow")
             && any("walk_speed", "swath", "spacing", "time", "spray_rate", "walk_time");
-    boolean timed =
-        any("distance", "swath")
-            && any("catch_time", "walk_time", "time")
-            && wanted().stream().anyMatch(u -> u.dimension().equals(Dimension.SPEED));
     boolean conversion = wanted && turn.all().stream().anyMatch(f -> f.name().equals("spray_rate"));
     boolean dose = any("label_rate", "strength") && any("area", "shape", "spray_rate");
-    if (has("old_spray_rate") && turn.asks("calibrate")) {
+    boolean ranDry =
+        has("spray_rate") && turn.hasWord(DRY) && !any("label_rate", "strength", "area");
+    if (has("old_spray_rate") && turn.asks("calibrate") || ranDry) {
       return true;
     }
     boolean jobKnown = memory.has("area") && (memory.has("label_rate") || memory.has("strength"));
@@ -372,12 +398,19 @@ final class Chooser {
     return !conversion
         && !(dose && !caught)
         && (turn.asks("calibrate")
-            || timed
+            || isTimed()
             || caught && ground
             || caught && any("catch_time") && any("walk_speed", "walk_time")
             || flow
             || wanted
                 && any("catch_volume", "test_area", "nozzle_flow", "product_amount", "volume"));
+  }
+
+  /** "100 feet in 25 seconds, mph". */
+  private boolean isTimed() {
+    return any("distance", "swath")
+        && any("catch_time", "walk_time", "time")
+        && wanted().stream().anyMatch(u -> u.dimension().equals(Dimension.SPEED));
   }
 
   /** "30 gal lasted .9 acre, what gpa is that": reckoned already, and nothing to convert. */
@@ -394,6 +427,10 @@ final class Chooser {
     boolean dose =
         any("label_rate", "strength", "adjuvant_rate")
             && any("area", "shape", "tank", "spray_volume", "volume");
+    boolean ofProduct = any("product", "active") && any("tank", "spray_volume", "volume");
+    if (ofProduct && turn.asks("mix")) {
+      return false;
+    }
     if (wanted.isEmpty() && !turn.asks("convert") || dose) {
       return false;
     }

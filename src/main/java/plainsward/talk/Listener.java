@@ -9,6 +9,8 @@ import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.records.Label;
+import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 
 /** Takes what was understood of a turn into the memory. */
 final class Listener {
@@ -59,6 +61,7 @@ final class Listener {
     }
     byRole.forEach((role, said) -> memory.replace(role, said, turn));
     settle(byRole);
+    end(facts, byRole);
     form(facts);
   }
 
@@ -67,6 +70,36 @@ final class Listener {
     List<String> doubts = new ArrayList<>(rate.doubts());
     doubts.add("most");
     return rate.doubting(doubts);
+  }
+
+  /** "the high end": from now on the rate, until another is told; the range stays known. */
+  private void end(Facts facts, Map<String, List<Fact>> byRole) {
+    for (String role : List.of("label_rate", "strength")) {
+      if (byRole.containsKey(role)) {
+        memory.drop("rate_range");
+      }
+      boolean named = facts.says("high-end") || facts.says("low-end") || facts.says("middle-end");
+      Optional<Fact> range =
+          memory
+              .latest("rate_range")
+              .or(() -> memory.latest(role))
+              .map(Memory.Told::fact)
+              .filter(f -> f.name().equals(role) && f.high().isPresent());
+      if (named && range.isPresent()) {
+        memory.replace("rate_range", List.of(range.get()), turn);
+        memory.replace(role, List.of(chosen(range.get(), facts)), turn);
+      }
+    }
+  }
+
+  private static Fact chosen(Fact range, Facts facts) {
+    Quantity low = range.amount();
+    Quantity high = range.high().orElseThrow();
+    Quantity end =
+        facts.says("middle-end")
+            ? low.plus(high).times(Ratio.of(1, 2))
+            : facts.says("high-end") ? high : low;
+    return range.with(end, Optional.empty());
   }
 
   /** Whether the product is ready to use, a concentrate, or dry. */

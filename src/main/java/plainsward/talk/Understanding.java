@@ -122,7 +122,8 @@ final class Understanding {
       case "bare_tank", "only_takes" -> fact.as("tank");
       case "day" -> day(fact);
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
-      case "content_left" -> fact.as("container");
+      case "content_left" ->
+          fact.as(turn.has("strength") && turn.has("spray_rate") ? "left_in_tank" : "container");
       case "times" -> times(fact);
       case "catch_volume" -> caught(fact);
       case "test_area" -> isCalibrating() ? fact : fact.as("area");
@@ -194,7 +195,8 @@ final class Understanding {
 
   /** "2 oz per gallon, what do 20 gallons of water use up": no test of the sprayer. */
   private boolean isMixNeeded() {
-    return turn.has("strength")
+    boolean dose = turn.has("strength") || turn.has("label_rate") && turn.has("spray_rate");
+    return dose
         && !turn.has("area")
         && !turn.has("test_area")
         && !turn.has("shape")

@@ -3,6 +3,7 @@ package plainsward.topics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.Calibration;
 import plainsward.dosing.Catches;
 import plainsward.dosing.Coverage;
@@ -16,12 +17,16 @@ import plainsward.reading.Fact;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 import plainsward.units.Shown;
 import plainsward.units.Unit;
 import plainsward.units.Units;
 
 /** What a sprayer lays down: by a known area, by the clock, by flow and speed. */
 public final class CalibrateTopic implements Topic {
+  private static final Quantity LEAST = new Quantity(Ratio.of(1, 20), Units.GALLON_PER_THOUSAND);
+  private static final Set<String> EACH = Set.of("each", "apiece", "per", "every");
+  private static final Set<String> TOTAL = Set.of("total", "together", "combined", "all");
 
   @Override
   public String code() {
@@ -44,7 +49,11 @@ public final class CalibrateTopic implements Topic {
       }
     }
     boolean told = request.turn().has("spray_rate") && !request.turn().has("catch_volume");
-    if (told && request.turn().all().size() == 2 && request.turn().has("wanted")) {
+    if (told
+        && !request.turn().has("old_spray_rate")
+        && !request.turn().has("nozzle_flow")
+        && !request.wants("nozzle_flow")
+        && !request.wants("walk_speed")) {
       String shown = sheet.figure("spray_rate", request.amount("spray_rate").orElseThrow());
       return sheet.answer("You lay down " + shown + ".");
     }
@@ -129,6 +138,9 @@ public final class CalibrateTopic implements Topic {
     sheet.steps(ground.get().steps());
     Quantity area = ground.get().area();
     Step rate = Calibration.onArea(volume.get(), area, unit(request, volume.get(), area));
+    if (rate.result().compareTo(LEAST) < 0) {
+      return ofProduct(sheet, volume.get(), area);
+    }
     return told(request, sheet, rate);
   }
 
@@ -140,6 +152,16 @@ public final class CalibrateTopic implements Topic {
       told |= fact.value().isPresent() || !fact.sides().isEmpty();
     }
     return !tested && !told;
+  }
+
+  /** So little on so much ground was no spray: what of the product went down. */
+  private static Reply ofProduct(Sheet sheet, Quantity volume, Quantity area) {
+    boolean metric = volume.unit().code().endsWith("L");
+    Unit unit = metric ? Units.ML_PER_HUNDRED : Units.FL_OZ_PER_THOUSAND;
+    Step rate = Working.of("applied_rate", volume).over(area).as(unit);
+    String shown = sheet.steps(List.of(rate)).figure("converted", rate.result());
+    sheet.caution("read-label");
+    return sheet.answer("If that was product, you put down " + shown + ".");
   }
 
   /** The water used; the mean of several runs. */
@@ -195,9 +217,16 @@ public final class CalibrateTopic implements Topic {
     if (swath.isEmpty()) {
       return sheet.ask(Asking.question("swath"), "swath");
     }
+    boolean boom = !request.has("spacing") && request.has("nozzle_count") && isEach(request);
+    Quantity all = boom ? flow.times(request.amount("nozzle_count").orElseThrow().value()) : flow;
     Quantity area = Quantity.of(1, Units.ACRE);
     Unit unit = perAcre(request) ? Units.GALLON_PER_ACRE : unit(request, flow, area);
-    return told(request, sheet, Calibration.atSpeed(flow, speed.get(), swath.get(), unit));
+    return told(request, sheet, Calibration.atSpeed(all, speed.get(), swath.get(), unit));
+  }
+
+  /** Whether the flow was told of each tip of a boom, and not of all together. */
+  private static boolean isEach(Request request) {
+    return request.turn().hasWord(EACH) && !request.turn().hasWord(TOTAL);
   }
 
   private static boolean perAcre(Request request) {

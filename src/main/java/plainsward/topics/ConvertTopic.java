@@ -45,6 +45,11 @@ public final class ConvertTopic implements Topic {
     if (request.turn().has("strength") && request.turn().has("label_rate")) {
       return strengthAndRate(request, sheet);
     }
+    if (wanted.isEmpty() && request.turn().has("label_rate") && request.turn().has("container")) {
+      Quantity rate = request.turn().first("label_rate").orElseThrow().amount();
+      sheet.caution("read-label");
+      return sheet.answer("That is " + sheet.figure("converted", rate) + ".");
+    }
     Optional<Fact> said = amount(request, wanted);
     if (said.isEmpty()) {
       return sheet.ask("What amount do you want converted, and into what?", "area");

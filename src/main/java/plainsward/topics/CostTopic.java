@@ -37,7 +37,9 @@ public final class CostTopic implements Topic {
     }
     Optional<Quantity> content = content(request);
     if (content.isEmpty()) {
-      return sheet.ask(Asking.question("container"), "container");
+      return request.has("bag_area")
+          ? byBag(request, sheet, price.get())
+          : sheet.ask(Asking.question("container"), "container");
     }
     Optional<Quantity> rate = rate(request, sheet);
     if (rate.isEmpty()) {
@@ -56,15 +58,23 @@ public final class CostTopic implements Topic {
     Step total = all.as(price.get().unit());
     String often = times.equals(Ratio.ONE) ? "" : " done " + Shown.number(times) + " times";
     String shown = sheet.steps(List.of(total)).figure("cost_total", total.result());
+    String line = "That costs " + shown + " for the job" + often + ", " + each + ".";
     return sheet.answer(
-        "That costs "
-            + shown
-            + " for the job"
-            + often
-            + ", "
-            + each
-            + "."
-            + whole(request, sheet, content.get(), rate.get(), ground.get(), price.get()));
+        line + whole(request, sheet, content.get(), rate.get(), ground.get(), price.get()));
+  }
+
+  /** A bag's price over the ground that it is for. */
+  private static Reply byBag(Request request, Sheet sheet, Quantity price) {
+    Quantity each = request.amount("bag_area").orElseThrow();
+    Step cost = Working.of("cost_rate", price).over(each).as(perArea(request, price));
+    String rate = sheet.steps(List.of(cost)).figure("cost_rate", cost.result());
+    Optional<Quantity> ground = Ground.of(request);
+    if (ground.isEmpty()) {
+      return sheet.answer("That costs " + rate + ".");
+    }
+    Step total = Working.of("cost_total", cost.result()).times(ground.get()).as(price.unit());
+    String all = sheet.steps(List.of(total)).figure("cost_total", total.result());
+    return sheet.answer("That costs " + all + " for the job, " + rate + ".");
   }
 
   /** What whole bags cost, where it is asked how many. */

@@ -124,7 +124,11 @@ public final class FeedTopic implements Topic {
 
   /** A whole bag on the lawn, or on the area that it is made for. */
   private static Reply bagOnGround(Request request, Sheet sheet, Quantity analysis) {
-    Optional<Quantity> bag = request.amount("bag").or(() -> request.amount("product_amount"));
+    Optional<Quantity> one = request.amount("bag").or(() -> request.amount("product_amount"));
+    Optional<Quantity> bag =
+        request.turn().has("bags_used")
+            ? one.map(b -> b.times(request.amount("bags_used").orElseThrow().value()))
+            : one;
     Optional<Quantity> ground = request.amount("bag_area").or(() -> Ground.of(request));
     if (bag.isEmpty() || ground.isEmpty()) {
       return sheet.ask(Asking.question("nitrogen_target"), "nitrogen_target");

@@ -1,6 +1,7 @@
 package plainsward.topics;
 
 import java.util.Optional;
+import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
@@ -17,13 +18,27 @@ import plainsward.units.Units;
  */
 record LabelRate(Quantity low, Optional<Quantity> high, boolean isPerArea) {
   private static final Ratio HALF = Ratio.of(1, 2);
+  private static final Set<String> LIQUID = Set.of("liquid", "spray", "concentrate");
+  private static final Set<String> DRY =
+      Set.of("granules", "granular", "granule", "pellets", "bag", "bags", "preventer");
 
   /** The figure that is known, the one said later where both kinds are. */
   static Optional<LabelRate> of(Request request) {
     if (request.has("label_rate")) {
-      return request.get("label_rate").map(k -> made(request, k, true));
+      Optional<Dimension> kind = kindNamed(request);
+      Optional<Known> named =
+          kind.flatMap(d -> request.find("label_rate", k -> k.amount().dimension().equals(d)));
+      return named.or(() -> request.get("label_rate")).map(k -> made(request, k, true));
     }
     return request.get("strength").map(k -> made(request, k, false));
+  }
+
+  /** "how much of the liquid": of a poured and a weighed rate the one whose kind is named. */
+  static Optional<Dimension> kindNamed(Request request) {
+    if (request.turn().hasWord(LIQUID)) {
+      return Optional.of(Dimension.VOLUME_PER_AREA);
+    }
+    return request.turn().hasWord(DRY) ? Optional.of(Dimension.MASS_PER_AREA) : Optional.empty();
   }
 
   private static LabelRate made(Request request, Known known, boolean perArea) {

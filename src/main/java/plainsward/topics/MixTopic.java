@@ -3,13 +3,17 @@ package plainsward.topics;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.dosing.Step;
+import plainsward.dosing.Strength;
 import plainsward.dosing.TankJob;
 import plainsward.dosing.TankMix;
 import plainsward.reading.Fact;
 import plainsward.reply.Reply;
+import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
+import plainsward.units.Unit;
 import plainsward.units.UnitSystem;
 import plainsward.units.Units;
 
@@ -33,6 +37,9 @@ public final class MixTopic implements Topic {
     String topic = product && !rate.get().isPerArea() && ground.isEmpty() ? "strength" : "mix";
     Sheet sheet = new Sheet(request, topic);
     request.get("label_rate").flatMap(k -> k.fact().word()).ifPresent(sheet::work);
+    if (areRatesOpen(request)) {
+      return askWhichRate(request, sheet);
+    }
     Optional<Reply> before = mixedAlready(request, sheet, rate);
     if (before.isPresent()) {
       return before.get();
@@ -49,6 +56,9 @@ public final class MixTopic implements Topic {
     Optional<Quantity> volume = volume(request);
     if (product && isTankOpen(request)) {
       return askWhichTank(request, sheet);
+    }
+    if (isPerGallonAsked(request, rate) && ground.isEmpty() && volume.isEmpty()) {
+      return perGallon(request, sheet, rate.get().low());
     }
     if (ground.isEmpty() && volume.isEmpty() && !request.has("tank")) {
       return askGround(request, sheet, rate);
@@ -145,6 +155,22 @@ public final class MixTopic implements Topic {
         && !rates.get(0).amount().isSameAmount(rates.get(1).amount());
   }
 
+  /** Whether a poured and a weighed rate were told before and this turn says of neither. */
+  private static boolean areRatesOpen(Request request) {
+    List<Known> rates = request.all("label_rate");
+    return rates.size() == 2
+        && !request.turn().has("label_rate")
+        && !rates.get(0).amount().dimension().equals(rates.get(1).amount().dimension())
+        && LabelRate.kindNamed(request).isEmpty();
+  }
+
+  private static Reply askWhichRate(Request request, Sheet sheet) {
+    String rates =
+        String.join(
+            " or ", request.all("label_rate").stream().map(k -> Shown.of(k.amount())).toList());
+    return sheet.ask("Which of the two: " + rates + "?", "label_rate");
+  }
+
   /** What the ground takes at each of two rates. */
   private static Reply forEach(Request request, Sheet sheet, LabelRate last, Quantity ground) {
     StringBuilder line = new StringBuilder();
@@ -157,6 +183,33 @@ public final class MixTopic implements Topic {
     MixWords.cautions(request, sheet, Optional.of(last));
     sheet.say("You told two rates. Say which one it is, and I split it into tanks.");
     return sheet.answer(line.append('.').toString());
+  }
+
+  /** "1.5 oz per thousand at .75 gal per thousand, what do I put per gallon". */
+  private static boolean isPerGallonAsked(Request request, Optional<LabelRate> rate) {
+    boolean joined =
+        rate.map(LabelRate::isPerArea).orElse(false) && request.turn().has("spray_rate");
+    boolean volume =
+        request.turnWanted().stream()
+            .anyMatch(
+                u ->
+                    u.dimension().equals(Dimension.NONE)
+                        || u.dimension().equals(Dimension.MASS_PER_VOLUME)
+                        || u.code().startsWith("[gal")
+                        || u.code().equals("L"));
+    return joined && volume && !request.has("tank");
+  }
+
+  private static Reply perGallon(Request request, Sheet sheet, Quantity rate) {
+    Quantity spray = request.amount("spray_rate").orElseThrow();
+    Unit per = rate.unit().above().per(spray.unit().above());
+    Unit unit = request.wanted(per).orElse(per);
+    Step strength = Strength.ofRate(rate, spray, unit);
+    String shown = sheet.steps(List.of(strength)).figure("converted", strength.result());
+    MixWords.cautions(request, sheet, LabelRate.of(request));
+    return sheet
+        .alsoTopic("strength")
+        .answer("Mix " + shown + ": that lays down the label's rate.");
   }
 
   /** Nobody fills a hand sprayer hundreds of times: an acre was likely said for something else. */

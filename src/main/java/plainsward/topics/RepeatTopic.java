@@ -14,6 +14,7 @@ import plainsward.units.Units;
 /** When it may be sprayed again, and how many applications are left. */
 public final class RepeatTopic implements Topic {
 
+  private static final Set<String> JUST = Set.of("just");
   private static final Set<String> SINCE = Set.of("since", "been", "ago");
 
   @Override
@@ -68,6 +69,9 @@ public final class RepeatTopic implements Topic {
 
   /** "it's been 3 weeks since the first". */
   private static Optional<LocalDate> since(Request request) {
+    if (request.says("past") && request.turn().hasWord(JUST) && !request.turn().has("elapsed")) {
+      return Optional.of(request.today());
+    }
     boolean told = request.turn().has("elapsed") && request.turn().hasWord(SINCE);
     return told
         ? request
