@@ -14,6 +14,8 @@ import plainsward.units.Units;
 
 /** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
 final class Assembler {
+  private static final int BACK = 6;
+  private static final Set<String> OLD = Set.of("last", "old");
   private static final Set<String> ROUND = Set.of("circle", "round", "circular", "moon");
   private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
   private static final Set<String> LENGTHS =
@@ -148,20 +150,64 @@ final class Assembler {
     }
   }
 
-  /** A rate of another year or another product gives way to what this label says. */
+  /**
+   * A rate of another year or another product gives way to what this label says; of several years
+   * the latest counts.
+   */
   private void oldRates(List<Fact> all) {
-    List<Fact> rates = all.stream().filter(f -> f.name().equals("label_rate")).toList();
-    for (Fact rate : rates) {
-      boolean old =
-          passage.before(
-                  rate.at(),
-                  6,
-                  Set.of("last", "old", "2019", "2020", "2021", "2022", "2023", "2024", "2025"))
-              || isGivenUp(rate.at());
-      if (rates.size() > 1 && old) {
-        all.remove(rate);
+    List<Fact> rates = new ArrayList<>();
+    List<Fact> kept = new ArrayList<>();
+    for (Fact fact : all) {
+      if (fact.name().equals("label_rate")) {
+        rates.add(fact);
+        boolean old = passage.before(fact.at(), BACK, OLD) || isGivenUp(fact.at());
+        kept.addAll(old ? List.of() : List.of(fact));
       }
     }
+    if (rates.size() > 1 && !kept.isEmpty()) {
+      rates.removeAll(latest(kept, all));
+      all.removeAll(rates);
+    }
+  }
+
+  /** The rates that no year stands before, else those of the latest year. */
+  private List<Fact> latest(List<Fact> rates, List<Fact> all) {
+    List<Fact> latest = new ArrayList<>();
+    int newest = 0;
+    for (Fact rate : rates) {
+      int year = year(rate.at(), all);
+      int order = year == 0 ? Integer.MAX_VALUE : year;
+      if (order > newest) {
+        latest.clear();
+        newest = order;
+      }
+      latest.addAll(order == newest ? List.of(rate) : List.of());
+    }
+    return latest;
+  }
+
+  /** The year that stands shortly before, as in "in 2021 it said 2 oz", and is no measure; or 0. */
+  private int year(int at, List<Fact> all) {
+    for (int i = at - 1; i >= 0 && i >= at - BACK; i--) {
+      if (isYear(passage.word(i)) && !isMeasured(i, all)) {
+        return Integer.parseInt(passage.word(i));
+      }
+    }
+    return 0;
+  }
+
+  private static boolean isYear(String word) {
+    boolean four = word.length() == 4 && (word.startsWith("19") || word.startsWith("20"));
+    return four && Character.isDigit(word.charAt(2)) && Character.isDigit(word.charAt(3));
+  }
+
+  private static boolean isMeasured(int at, List<Fact> all) {
+    for (Fact fact : all) {
+      if (fact.at() == at && !fact.name().equals("number")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** "I used to use 2 oz per thousand". */
