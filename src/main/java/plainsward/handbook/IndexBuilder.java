@@ -51,15 +51,21 @@ public final class IndexBuilder {
       }
       copy(index, into);
       try (DirectoryReader reader = DirectoryReader.open(index)) {
-        ListMaker lists = new ListMaker(new StemIndex(reader));
-        Files.write(into.resolve(NotePack.LISTS), lists.packed());
-        List<byte[]> texts = lists.texts();
-        for (int i = 0; i < texts.size(); i++) {
-          Files.write(into.resolve(NotePack.texts(i)), texts.get(i));
+        if (reader.maxDoc() <= PackedLists.MOST) {
+          pack(new ListMaker(new StemIndex(reader)), into);
         }
       }
     }
     Files.write(into.resolve(NotePack.SYNONYMS), SynonymTable.read(synonyms).packed());
+  }
+
+  /** More notes than can be packed are searched in the Lucene index itself. */
+  private static void pack(ListMaker lists, Path into) throws IOException {
+    Files.write(into.resolve(NotePack.LISTS), lists.packed());
+    List<byte[]> texts = lists.texts();
+    for (int i = 0; i < texts.size(); i++) {
+      Files.write(into.resolve(NotePack.texts(i)), texts.get(i));
+    }
   }
 
   private static void empty(Path folder) throws IOException {

@@ -28,6 +28,11 @@ public final class NotePack {
     return "texts-" + file + ENDING;
   }
 
+  /** Whether the build made one of these. */
+  static boolean has(String name) {
+    return PACK.has(name);
+  }
+
   /** The bytes of one of these, or of a file of the index. */
   static byte[] bytes(String name) {
     return PACK.bytes(name);

@@ -23,6 +23,9 @@ import plainsward.trade.Row;
  * asked for once is kept; it is little, and two threads may both make it, since it is alike.
  */
 final class PackedLists implements NoteLists {
+  /** The most documents that can be packed. */
+  static final int MOST = 65_535;
+
   /** The parts of the bytes. */
   static final int PARTS = 9;
 

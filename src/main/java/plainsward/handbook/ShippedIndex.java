@@ -16,7 +16,9 @@ final class ShippedIndex {
   private ShippedIndex() {}
 
   static Shelf open() {
-    return Shelf.of(new PackedLists(), new Synonyms(NotePack.bytes(NotePack.SYNONYMS)));
+    boolean packed = NotePack.has(NotePack.LISTS);
+    NoteLists lists = packed ? new PackedLists() : new StemIndex(reader());
+    return Shelf.of(lists, new Synonyms(NotePack.bytes(NotePack.SYNONYMS)));
   }
 
   /** The Lucene index, which only a user's own notes need beside theirs. */

@@ -57,7 +57,8 @@ public final class Pack {
 
   /** Whether there is a thing of this name. */
   public boolean has(String name) {
-    return numbers.containsKey(name);
+    return numbers.containsKey(name)
+        || !ready && Pack.class.getClassLoader().getResource(folder + name) != null;
   }
 
   /**
@@ -66,7 +67,7 @@ public final class Pack {
    * @throws UncheckedIOException where there is none of this name
    */
   public byte[] bytes(String name) {
-    byte[] found = ready && has(name) ? bytes(numbers.get(name)) : file(name);
+    byte[] found = ready && numbers.containsKey(name) ? bytes(numbers.get(name)) : file(name);
     if (found == null) {
       throw new UncheckedIOException(new FileNotFoundException(folder + name));
     }
