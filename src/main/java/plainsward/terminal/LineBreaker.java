@@ -50,9 +50,54 @@ final class LineBreaker {
     return breaker.lines;
   }
 
+  /** How many lines a text makes, as {@link #lines} with no hang. */
+  static int height(String text, int width) {
+    if (!isPlain(text)) {
+      return Math.max(1, lines(text, width, 0).size());
+    }
+    if (text.length() <= width) {
+      return 1;
+    }
+    int rows = 0;
+    int at = spaces(text, 0);
+    int column = Math.min(at, width / 2);
+    boolean blank = true;
+    while (at < text.length()) {
+      int start = at + spaces(text, at);
+      int stop = text.indexOf(' ', start);
+      int end = stop < 0 ? text.length() : stop;
+      if (!blank && column + end - at > width) {
+        rows++;
+        column = 0;
+        blank = true;
+      } else if (!blank) {
+        column += start - at;
+      }
+      column += end - start;
+      if (column > width) {
+        rows += (column - 1) / width;
+        column = (column - 1) % width + 1;
+      }
+      blank &= end == start;
+      at = end;
+    }
+    return Math.max(1, blank ? rows : rows + 1);
+  }
+
+  /** Whether every character takes one column, as nearly always. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~') {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** How many columns a text takes. */
   static int columns(String text) {
-    return text.codePoints().map(LineBreaker::columns).sum();
+    return isPlain(text) ? text.length() : text.codePoints().map(LineBreaker::columns).sum();
   }
 
   private static int columns(int c) {

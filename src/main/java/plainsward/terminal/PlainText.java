@@ -47,7 +47,6 @@ final class PlainText {
 
   private static Laid laid(Line line) {
     String text = line.text();
-    int height = Math.max(1, LineBreaker.lines(text, COLUMNS, 0).size());
-    return new Laid(line, List.of(text), height);
+    return new Laid(line, List.of(text), LineBreaker.height(text, COLUMNS));
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class LineBreakerTest {
@@ -27,6 +28,22 @@ class LineBreakerTest {
         LineBreaker.lines("ab cdefghijklmnop", 8, 2));
     assertEquals(
         List.of("x".repeat(40), "x".repeat(40), "x"), LineBreaker.lines("x".repeat(81), 40, 0));
+  }
+
+  @Test
+  void theHeightIsHowManyLinesThereAre() {
+    Random random = new Random(11);
+    for (int i = 0; i < 20_000; i++) {
+      StringBuilder text = new StringBuilder();
+      int pieces = random.nextInt(14);
+      for (int k = 0; k < pieces; k++) {
+        text.append(" ".repeat(random.nextInt(4))).append("x".repeat(random.nextInt(30)));
+      }
+      int width = 10 + random.nextInt(20);
+      int lines = Math.max(1, LineBreaker.lines(text.toString(), width, 0).size());
+      assertEquals(lines, LineBreaker.height(text.toString(), width), "'" + text + "' " + width);
+    }
+    assertEquals(3, LineBreaker.height("カ".repeat(50), 40));
   }
 
   @Test
