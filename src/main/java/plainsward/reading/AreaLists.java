@@ -11,6 +11,7 @@ import plainsward.units.Units;
 
 /** Areas to be worked out side by side: "2, 3 and 4 thousand", "2,000 to 8,000 by 1,000". */
 final class AreaLists {
+  private static final Set<String> LOTS = Set.of("lot", "property", "parcel", "plot", "place");
   private static final Set<String> REST = Set.of("rest", "remaining", "remainder", "left");
   private static final int MOST_OPTIONS = 12;
   private static final Ratio SMALLEST = Ratio.of(100);
@@ -56,7 +57,8 @@ final class AreaLists {
               && passage.in(of, Set.of("of"))
               && whole.at() - of <= 2
               && part.amount().compareTo(whole.amount()) < 0;
-      if (isLawnOfIt(part) || isLawnOfIt(whole)) {
+      boolean ofLot = isLawnItself(whole) && passage.in(passage.end(part), LOTS);
+      if (isLawnOfIt(part) || isLawnOfIt(whole) || ofLot) {
         Fact lawn = isLawnOfIt(part) ? part : whole;
         all.removeIf(f -> f.name().equals("area") && f != lawn);
         return;
@@ -68,6 +70,15 @@ final class AreaLists {
         all.remove(i + 1);
       }
     }
+  }
+
+  /** "6k is lawn", said beside a lot's own size. */
+  private boolean isLawnItself(Fact area) {
+    int is = passage.end(area);
+    return area.name().equals("area")
+        && area.value().isPresent()
+        && passage.in(is, Set.of("is", "are", "in", "as"))
+        && passage.in(is + 1, Set.of("lawn", "grass", "turf"));
   }
 
   /** "9,200 sq ft of it lawn": all else of the property is none. */

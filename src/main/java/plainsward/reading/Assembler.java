@@ -16,6 +16,9 @@ import plainsward.units.Units;
 final class Assembler {
   private static final int BACK = 6;
   private static final Set<String> OLD = Set.of("last", "old");
+  private static final Set<String> USES = Set.of("uses", "used", "runs", "does", "puts", "sprays");
+  private static final Set<String> OTHERS =
+      Set.of("buddy", "neighbor", "friend", "brother", "dad", "uncle", "cousin", "guy", "everyone");
   private static final Set<String> ROUND = Set.of("circle", "round", "circular", "moon");
   private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
   private static final Set<String> LENGTHS =
@@ -160,7 +163,7 @@ final class Assembler {
     for (Fact fact : all) {
       if (fact.name().equals("label_rate")) {
         rates.add(fact);
-        boolean old = passage.before(fact.at(), BACK, OLD) || isGivenUp(fact.at());
+        boolean old = passage.before(fact.at(), BACK, OLD) || isGivenUp(fact.at()) || isAnothers(fact.at());
         kept.addAll(old ? List.of() : List.of(fact));
       }
     }
@@ -208,6 +211,11 @@ final class Assembler {
       }
     }
     return false;
+  }
+
+  /** "my buddy uses 2 oz per thousand". */
+  private boolean isAnothers(int at) {
+    return passage.before(at, 3, USES) && passage.before(at, 5, OTHERS);
   }
 
   /** "I used to use 2 oz per thousand". */

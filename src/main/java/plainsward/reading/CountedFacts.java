@@ -44,6 +44,7 @@ final class CountedFacts {
   void join(List<Fact> all) {
     tanks(all);
     lawns(all);
+    someLawns(all);
     paces(all);
     tankOfStrength(all);
   }
@@ -110,6 +111,31 @@ final class CountedFacts {
           all.removeIf(f -> f.name().equals("number") && f.at() == at);
           return;
         }
+      }
+    }
+  }
+
+  /** "3 of my 4 lawns are 5k": three of them together. */
+  private void someLawns(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact area = all.get(i);
+      int are = area.at() - 1;
+      boolean told =
+          area.name().equals("area")
+              && area.value().isPresent()
+              && passage.in(are, Set.of("are", "is"))
+              && passage.in(are - 1, LAWNS)
+              && count(are - 2).isPresent();
+      int of = passage.in(are - 4, Set.of("of")) ? are - 4 : are - 3;
+      Optional<Integer> few =
+          told && passage.in(of, Set.of("of")) ? count(of - 1) : Optional.empty();
+      if (few.isPresent() && few.get() > 1) {
+        int from = of - 1;
+        int to = are;
+        Fact sum = area.with(area.amount().times(Ratio.of(few.get())), Optional.empty());
+        all.set(i, sum.saidAs(passage.said(from, passage.end(area)), from).of(""));
+        all.removeIf(f -> f.name().equals("number") && f.at() >= from && f.at() < to);
+        return;
       }
     }
   }

@@ -193,7 +193,8 @@ final class DateReader {
       at++;
     }
     Integer month = MONTHS.get(word(at));
-    return month == null ? Optional.empty() : dated(i, at + 1, month, day.get());
+    boolean counts = whole(i).isEmpty() && dayOfMonth(at + 1).isPresent();
+    return month == null || counts ? Optional.empty() : dated(i, at + 1, month, day.get());
   }
 
   /** "sprayed on the 8th", "again on the 28th": a day of this month or of one beside it. */
@@ -206,7 +207,7 @@ final class DateReader {
     if (day.isEmpty() || !ordinal || goesOn) {
       return Optional.empty();
     }
-    boolean past = stands(i, PAST, NEAR);
+    boolean past = stands(i, PAST, FAR);
     LocalDate month = today.withDayOfMonth(1);
     if (past && day.get() > today.getDayOfMonth()) {
       month = month.minusMonths(1);

@@ -13,6 +13,8 @@ import plainsward.units.Units;
 
 /** Turns what stands in the text into facts with roles and owners. */
 final class FactMaker {
+  private static final Set<String> NET = Set.of("its", "leaves", "theres");
+  private static final Set<String> LESS = Set.of("minus", "without", "less", "after", "excluding");
   private static final Set<String> OTHER_LIMITS =
       Set.of(
           "wind",
@@ -225,6 +227,12 @@ final class FactMaker {
     boolean minus =
         passage.role("area", number.from(), number.to(), "").equals("minus")
             && number.low().compareTo(SMALLEST_LAWN) >= 0;
+    boolean net =
+        minus && passage.in(number.from() - 1, NET) && passage.before(number.from(), 5, LESS);
+    if (net) {
+      Quantity area = new Quantity(number.low(), ground());
+      return List.of(Fact.of("area", area, said, number.from()).doubting(List.of("square")));
+    }
     if (minus || large) {
       Quantity area = new Quantity(number.low(), ground());
       return List.of(

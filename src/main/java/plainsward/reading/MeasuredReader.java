@@ -30,8 +30,9 @@ final class MeasuredReader {
   private static final Set<String> WHOSE = Set.of("my", "the", "his", "her", "our", "those", "a");
   private static final Set<String> AFTER =
       Set.of(
-          "on", "for", "in", "and", "to", "over", "at", "of", "left", "so", "since", "after",
-          "doing", "when", "but", "i", "we", "with", "already", "what", "whats", "how");
+          "on", "for", "in", "and", "to", "over", "at", "of", "left", "so", "since", "now", "today",
+          "please", "tonight", "after", "doing", "when", "but", "i", "we", "with", "already",
+          "what", "whats", "how");
   private static final Set<String> PLACES =
       Set.of("a", "an", "the", "my", "our", "this", "that", "each", "all", "total", "one");
 

@@ -7,6 +7,8 @@ import plainsward.units.Ratio;
 
 /** Reads the rest: N-P-K, mixing ratios, waits in days, "twice a year", "half a tank". */
 final class OddsReader {
+  private static final Set<String> IS = Set.of("is", "are", "has", "gets", "was");
+  private static final Set<String> GRASS = Set.of("lawn", "grass", "turf");
   private static final Set<String> TODAY = Set.of("now", "today", "tonight", "first");
   private static final Set<String> SIDES =
       Set.of(
@@ -323,7 +325,11 @@ final class OddsReader {
               if (TANKS.contains(word(at)) && !sized) {
                 return Optional.of(new Mention.TankPart(i, at + 1, n.low(), "tank_part"));
               }
-              return LAWNS.contains(word(at)) && WHOSE.contains(word(at - 1))
+              boolean told =
+                  IS.contains(word(at + 1))
+                      && !GRASS.contains(word(at + 2))
+                      && at + 2 < tokens.size();
+              return !told && LAWNS.contains(word(at)) && WHOSE.contains(word(at - 1))
                   ? Optional.of(new Mention.TankPart(i, at + 1, n.low(), "lawn_part"))
                   : Optional.empty();
             });

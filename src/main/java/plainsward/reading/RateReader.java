@@ -11,6 +11,9 @@ import plainsward.units.Units;
 
 /** Reads rates: "1.5 oz per 1,000", "3 pt/A", "30 ml in 5 litres over 50 m2", "a gal does 400". */
 final class RateReader {
+  private static final Set<String> BARE_VERBS = Set.of("cover", "treat", "do", "make");
+  private static final Set<String> AUXILIARY =
+      Set.of("will", "would", "can", "could", "does", "should", "if", "did");
   private static final Ratio SIDE = Ratio.of(150);
   private static final Ratio BARE_GROUND = Ratio.of(300);
   private static final Set<String> FIRM = Set.of("/", "per", "each", "every", "a", "an");
@@ -185,7 +188,7 @@ final class RateReader {
 
   private Optional<Below> joined(Measured top, int i) {
     String word = word(i);
-    boolean covers = COVERS.contains(word);
+    boolean covers = COVERS.contains(word) && !isAskedOf(top.from(), word);
     boolean toEach =
         word.equals("to") && BETWEEN.contains(word(i + 1)) && !word(i + 1).equals("my");
     boolean forEach = word.equals("for") && Set.of("every", "each").contains(word(i + 1));
@@ -236,6 +239,19 @@ final class RateReader {
     for (int i = here.get().to(); label && i < tokens.size(); i++) {
       if (tokens.get(i).isNumber() && COVERS.contains(word(i - 1))
           || measured.at(i).filter(m -> m.is(Dimension.AREA) && !m.implied()).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** "will a 20 oz bottle cover 12,000": asked, and not told. */
+  private boolean isAskedOf(int top, String verb) {
+    if (!BARE_VERBS.contains(verb)) {
+      return false;
+    }
+    for (int i = Math.max(0, top - 4); i < top; i++) {
+      if (AUXILIARY.contains(word(i))) {
         return true;
       }
     }

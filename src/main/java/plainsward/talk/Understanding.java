@@ -20,6 +20,7 @@ import plainsward.units.Units;
  * corrects what was said, a lone "4 gallon", a unit said in correction.
  */
 final class Understanding {
+  private static final Set<String> OF_PRODUCT = Set.of("product", "concentrate", "chemical");
   private static final Ratio LAWN = Ratio.of(100);
   private static final Set<String> YEARLY =
       Set.of("year", "season", "label", "max", "maximum", "limit", "most", "already", "allowed");
@@ -196,6 +197,9 @@ final class Understanding {
   /** "2 oz per gallon, what do 20 gallons of water use up": no test of the sprayer. */
   private boolean isMixNeeded() {
     boolean dose = turn.has("strength") || turn.has("label_rate") && turn.has("spray_rate");
+    if (turn.has("strength") && turn.asks("mix") && turn.hasWord(OF_PRODUCT)) {
+      return true;
+    }
     return dose
         && !turn.has("area")
         && !turn.has("test_area")

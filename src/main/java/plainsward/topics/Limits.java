@@ -177,7 +177,9 @@ public final class Limits {
     if (!asksForAnother(request)) {
       return Optional.empty();
     }
-    Ratio done = request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO);
+    Ratio days = Ratio.of(request.turn().of("last_applied").size());
+    Ratio told = request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO);
+    Ratio done = told.compareTo(days) < 0 ? days : told;
     if (done.compareTo(cap) < 0) {
       return Optional.empty();
     }

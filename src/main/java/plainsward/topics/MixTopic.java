@@ -1,5 +1,6 @@
 package plainsward.topics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -174,12 +175,17 @@ public final class MixTopic implements Topic {
   /** What the ground takes at each of two rates. */
   private static Reply forEach(Request request, Sheet sheet, LabelRate last, Quantity ground) {
     StringBuilder line = new StringBuilder();
+    List<Quantity> totals = new ArrayList<>();
     for (Fact rate : request.turn().of("label_rate")) {
       TankMix mix = TankMix.of(TankJob.start().onArea(ground).atRate(rate.amount()));
       sheet.steps(mix.steps());
-      String shown = sheet.figure("product_total", mix.product().orElseThrow());
+      totals.add(mix.product().orElseThrow());
+      String shown = Shown.notAbove(sheet.fitted(totals.get(totals.size() - 1)));
       line.append(line.isEmpty() ? "At " : "; at ").append(rate.said()).append(": ").append(shown);
     }
+    boolean rising = totals.get(0).compareTo(totals.get(1)) <= 0;
+    sheet.range(
+        "product_total", totals.get(rising ? 0 : 1), Optional.of(totals.get(rising ? 1 : 0)));
     MixWords.cautions(request, sheet, Optional.of(last));
     sheet.say("You told two rates. Say which one it is, and I split it into tanks.");
     return sheet.answer(line.append('.').toString());
