@@ -163,7 +163,8 @@ final class Assembler {
     for (Fact fact : all) {
       if (fact.name().equals("label_rate")) {
         rates.add(fact);
-        boolean old = passage.before(fact.at(), BACK, OLD) || isGivenUp(fact.at()) || isAnothers(fact.at());
+        boolean old =
+            passage.before(fact.at(), BACK, OLD) || isGivenUp(fact.at()) || isAnothers(fact.at());
         kept.addAll(old ? List.of() : List.of(fact));
       }
     }
