@@ -297,7 +297,7 @@ public final class Conversation {
     boolean meant = heard.all().stream().anyMatch(f -> !EMPTY.contains(f.name()));
     return meant
         ? Replies.noted(heard.all(), memory)
-        : Replies.form(heard).orElseGet(Replies::notUnderstood);
+        : Replies.form(heard).orElseGet(() -> Replies.notUnderstood(InWords.near(request(heard))));
   }
 
   private Optional<Reply> inWords(Facts facts) {

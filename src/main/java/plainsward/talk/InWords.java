@@ -1,5 +1,6 @@
 package plainsward.talk;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.handbook.Handbook;
@@ -19,6 +20,11 @@ final class InWords {
 
   /** How sure a note must be where figures of a dose stand in the question (0 to 1). */
   private static final double AMID_FIGURES = 0.93;
+
+  /** How sure a note must be to be named as perhaps meant (0 to 1). */
+  private static final double AT_ALL_NEAR = 0.15;
+
+  private static final int MOST_NEAR = 2;
 
   private InWords() {}
 
@@ -55,6 +61,13 @@ final class InWords {
     return amounts && !turn.says("question")
         ? Optional.empty()
         : NoteTopic.plainly(request, WITHOUT_TRADE_WORDS);
+  }
+
+  /** The titles of notes that may be meant where none is sure, at most two. */
+  static List<String> near(Request request) {
+    return TradeWords.areIn(request.turn().tokens())
+        ? NoteTopic.near(request, AT_ALL_NEAR, MOST_NEAR)
+        : List.of();
   }
 
   /** Whether a label is told, by its form or by an amount of its own. */

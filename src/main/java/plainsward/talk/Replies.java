@@ -34,6 +34,16 @@ final class Replies {
     return unsure("I did not understand that.");
   }
 
+  /** The same, with the titles of notes that may be what is meant. */
+  static Reply notUnderstood(List<String> titles) {
+    if (titles.isEmpty()) {
+      return notUnderstood();
+    }
+    return ReplyBuilder.from(unsure("I'm not sure what you mean."))
+        .say("The nearest that I have: " + String.join("; ", titles) + ". Ask for one by its name.")
+        .build();
+  }
+
   private static Reply unsure(String headline) {
     return new ReplyBuilder(Kind.UNSURE).headline(headline).say(CAN_DO).suggest(EXAMPLE).build();
   }

@@ -1,8 +1,10 @@
 package plainsward.topics;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.handbook.Note;
+import plainsward.handbook.Search;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
@@ -67,6 +69,14 @@ public class NoteTopic implements Topic {
   public static Optional<Reply> plainly(Request request, double least) {
     return Notes.best(request, request.turn().text(), Set.of(), least)
         .map(note -> told(note, new Sheet(request, note.topics().get(0))));
+  }
+
+  /** The titles of the nearest notes that are as sure as {@code least}, at most so many. */
+  public static List<String> near(Request request, double least, int most) {
+    return request.asked(request.turn().text()).search(Search.first(most)).stream()
+        .filter(hit -> hit.confidence() >= least)
+        .map(hit -> hit.note().title())
+        .toList();
   }
 
   /** A note of the user's own that plainly answers. */

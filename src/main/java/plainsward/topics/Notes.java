@@ -11,6 +11,8 @@ import plainsward.safety.Cautions;
 
 /** The handbook as the topics use it: the note that answers a question best. */
 public final class Notes {
+  /** How sure a note must be to answer whatever the question's kind (0 to 1). */
+  private static final double PLAIN = 0.75;
 
   private Notes() {}
 
@@ -35,12 +37,13 @@ public final class Notes {
   }
 
   /**
-   * The best note of a topic, however far it is, unless one of another kind is as sure as {@code
-   * least}.
+   * The note that is plainly meant; else the best note of a topic, however far it is, unless one of
+   * another kind is as sure as {@code least}.
    */
   static Optional<Note> of(Request request, String words, String topic, double least) {
     Asked asked = request.asked(words);
-    return best(asked, Set.of(topic), least)
+    return best(asked, Set.of(), PLAIN)
+        .or(() -> best(asked, Set.of(topic), least))
         .or(
             () ->
                 asked.search(Search.first(1).requiring(Set.of(topic))).stream()

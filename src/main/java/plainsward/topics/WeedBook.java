@@ -62,6 +62,27 @@ final class WeedBook {
     }
   }
 
+  private static final Set<String> COLORS =
+      Set.of(
+          "white flowers",
+          "yellow flowers",
+          "purple flowers",
+          "pink flowers",
+          "blue flowers",
+          "orange flowers");
+  private static final Set<String> SEASONS =
+      Set.of(
+          "early spring",
+          "spring",
+          "late spring",
+          "early summer",
+          "summer",
+          "late summer",
+          "fall",
+          "winter");
+  private static final double OTHER_COLOR = 0.5;
+  private static final double OF_SEASON = 0.4;
+
   private WeedBook() {}
 
   static WeedBook shipped() {
@@ -100,6 +121,7 @@ final class WeedBook {
       if (!Collections.disjoint(looks, said)) {
         List<String> fit = said.stream().filter(looks::contains).sorted().toList();
         double score = fit.stream().mapToDouble(this::weight).sum();
+        score *= isOfAnotherColor(said, looks) ? OTHER_COLOR : 1;
         all.add(new Match(weed, fit, score));
       }
     }
@@ -107,9 +129,17 @@ final class WeedBook {
     return all;
   }
 
-  /** A trait that few weeds have tells more. */
+  /** Whether flowers of a color are told, and the weed's have none of the colors told. */
+  private static boolean isOfAnotherColor(Set<String> said, Set<String> looks) {
+    return !Collections.disjoint(said, COLORS)
+        && !Collections.disjoint(looks, COLORS)
+        && COLORS.stream().noneMatch(color -> said.contains(color) && looks.contains(color));
+  }
+
+  /** A trait that few weeds have tells more; a season tells little, as weeds last. */
   private double weight(String trait) {
     int many = Looks.CARRIERS.getOrDefault(trait, 1);
-    return Math.log((rows.size() + 1.0) / many);
+    double rare = Math.log((rows.size() + 1.0) / many);
+    return SEASONS.contains(trait) ? rare * OF_SEASON : rare;
   }
 }

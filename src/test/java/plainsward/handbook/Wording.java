@@ -18,12 +18,21 @@ import java.util.Set;
  * @param notes the ids of the notes, any of which will do
  */
 record Wording(String ask, Set<String> notes) {
-  private static final Path FILE = Path.of("src/test/resources/handbook/wordings.jsonl");
+  private static final Path FOLDER = Path.of("src/test/resources/handbook");
 
-  /** All wordings of the search test. */
+  /** The wordings that the search was tuned on. */
   static List<Wording> all() throws IOException {
+    return in("wordings.jsonl");
+  }
+
+  /** Wordings written blind; README.md beside them tells the share found at the first try. */
+  static List<Wording> blind() throws IOException {
+    return in("blind-wordings.jsonl");
+  }
+
+  private static List<Wording> in(String file) throws IOException {
     List<Wording> read = new ArrayList<>();
-    for (String line : Files.readAllLines(FILE)) {
+    for (String line : Files.readAllLines(FOLDER.resolve(file))) {
       read.add(of(line));
     }
     return read;
