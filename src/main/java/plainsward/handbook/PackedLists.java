@@ -42,6 +42,7 @@ final class PackedLists implements NoteLists {
   private final Postings[] words;
   private final Postings[] asked;
   private final BitSet[] ofTopics;
+  private final int documents;
   private final int size;
   private final Note[] notes;
   private final Map<Integer, List<Row>> files = new ConcurrentHashMap<>();
@@ -55,6 +56,7 @@ final class PackedLists implements NoteLists {
     asked = new Postings[lists(2)];
     topics = new PackedWords(packed, part(3));
     ofTopics = new BitSet[lists(4)];
+    documents = part(5) + 2;
     size = bytes.two(part(5));
     ids = new PackedWords(packed, part(6));
     notes = new Note[bytes.two(part(7))];
@@ -154,7 +156,7 @@ final class PackedLists implements NoteLists {
   }
 
   private int document(int number) {
-    return part(5) + 2 + OF_DOCUMENT * number;
+    return documents + OF_DOCUMENT * number;
   }
 
   @Override

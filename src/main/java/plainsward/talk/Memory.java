@@ -216,10 +216,18 @@ final class Memory {
 
   /** Puts these facts in place of what was known of the role. */
   void replace(String name, List<Fact> facts, int turn) {
-    slots.put(name, new ArrayList<>(facts.stream().map(f -> new Told(f, turn)).toList()));
+    slots.put(name, told(facts, turn));
     if (name.equals("area")) {
       chosenLawns.clear();
     }
+  }
+
+  private static List<Told> told(List<Fact> facts, int turn) {
+    List<Told> told = new ArrayList<>(facts.size());
+    for (Fact fact : facts) {
+      told.add(new Told(fact, turn));
+    }
+    return told;
   }
 
   /** Adds a fact to what is known of the role. */
@@ -238,7 +246,7 @@ final class Memory {
   /** Keeps the ground of a named lawn. */
   void lawn(String name, List<Fact> ground, int turn) {
     if (lawns.size() < MOST_NAMES || lawns.containsKey(name)) {
-      lawns.put(name, new ArrayList<>(ground.stream().map(f -> new Told(f, turn)).toList()));
+      lawns.put(name, told(ground, turn));
     }
   }
 

@@ -202,13 +202,19 @@ final class Fit {
   }
 
   private static int height(Map<Line.Part, List<Laid>> parts) {
-    int blank = Math.max(0, parts.size() - 1);
-    return parts.values().stream().mapToInt(Fit::height).sum() + blank;
+    int height = Math.max(0, parts.size() - 1);
+    for (List<Laid> part : parts.values()) {
+      height += height(part);
+    }
+    return height;
   }
 
   private static int height(List<Laid> lines) {
-    int blank = (int) lines.stream().skip(1).filter(Laid::isTitle).count();
-    return lines.stream().mapToInt(Laid::height).sum() + blank;
+    int height = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      height += lines.get(i).height() + (i > 0 && lines.get(i).isTitle() ? 1 : 0);
+    }
+    return height;
   }
 
   private static List<String> rows(Map<Line.Part, List<Laid>> parts) {

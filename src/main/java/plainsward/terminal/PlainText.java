@@ -1,5 +1,6 @@
 package plainsward.terminal;
 
+import java.util.ArrayList;
 import java.util.List;
 import plainsward.reply.Reply;
 import plainsward.reply.Telling;
@@ -20,7 +21,7 @@ final class PlainText {
     }
     List<Line> lines = ReplyLines.of(reply);
     return length == Length.WHOLE || mayFit(lines)
-        ? String.join("\n", Fit.rows(lines.stream().map(PlainText::asOneRow).toList()))
+        ? String.join("\n", Fit.rows(asRows(lines)))
         : Fit.page(reply, lines, PlainText::laid, Hints.PLAIN, ScreenText.MOST_ROWS).text();
   }
 
@@ -41,8 +42,12 @@ final class PlainText {
   }
 
   /** How high a line would stand is asked only where a page must be filled. */
-  private static Laid asOneRow(Line line) {
-    return new Laid(line, List.of(line.text()), 1);
+  private static List<Laid> asRows(List<Line> lines) {
+    List<Laid> rows = new ArrayList<>(lines.size());
+    for (Line line : lines) {
+      rows.add(new Laid(line, List.of(line.text()), 1));
+    }
+    return rows;
   }
 
   private static Laid laid(Line line) {
