@@ -25,7 +25,7 @@ interface NoteLists {
   int count(String field, String stem);
 
   /** As {@link Postings#raise}, for those who hold a stem in a field. */
-  void raise(String field, String stem, int[] wanted, float boost, float[] best);
+  void raise(String field, String stem, Places wanted, float boost, float[] best);
 
   /** The notes of any of some topics and their questions; nothing where no topic is given. */
   Optional<BitSet> ofTopics(Set<String> codes);

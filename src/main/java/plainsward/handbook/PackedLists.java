@@ -126,7 +126,7 @@ final class PackedLists implements NoteLists {
   }
 
   @Override
-  public void raise(String field, String stem, int[] wanted, float boost, float[] best) {
+  public void raise(String field, String stem, Places wanted, float boost, float[] best) {
     postings(field, stem).raise(wanted, boost, best);
   }
 

@@ -4,6 +4,9 @@ package plainsward.handbook;
 final class Postings {
   static final Postings NONE = new Postings(new int[0], new float[0]);
 
+  /** How many times longer than what is wanted a list must be for steps to be quicker. */
+  private static final int MUCH_LONGER = 16;
+
   private final int[] documents;
   private final float[] scores;
 
@@ -24,8 +27,12 @@ final class Postings {
     return scores[i];
   }
 
-  /** As {@link #raise(int[], float, float[])}, going through the whole list. */
+  /** Raises what stands for each of some documents to its score here times a boost. */
   void raise(Places wanted, float boost, float[] best) {
+    if (documents.length > MUCH_LONGER * wanted.count()) {
+      raiseInSteps(wanted.documents(), boost, best);
+      return;
+    }
     for (int i = 0; i < documents.length; i++) {
       int place = wanted.of(documents[i]);
       if (place >= 0) {
@@ -34,11 +41,8 @@ final class Postings {
     }
   }
 
-  /**
-   * Raises what stands for each of some documents to its score here times a boost; those must be in
-   * rising order. Steps that double make it quick whichever of the two lists is the longer.
-   */
-  void raise(int[] wanted, float boost, float[] best) {
+  /** Steps that double leave out most of a list that is much the longer. */
+  private void raiseInSteps(int[] wanted, float boost, float[] best) {
     int here = 0;
     int there = 0;
     while (here < documents.length && there < wanted.length) {

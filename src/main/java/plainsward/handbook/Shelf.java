@@ -11,10 +11,16 @@ import org.apache.lucene.index.MultiReader;
 
 /** Notes that are open for searching: what is known of them, synonyms, and words for slips. */
 final class Shelf {
+  private static final int MOST_WEIGHTS = 1_000;
+
   private final NoteLists index;
   private final Synonyms synonyms;
   private final BitSet hidden;
   private final int noteCount;
+
+  /** The weights of stems by how many notes name them, where that was asked; else 0. */
+  private final double[] weights = new double[MOST_WEIGHTS];
+
   private final LoneWords loneWords = new LoneWords(this);
   private volatile Spellings stems;
   private volatile Spellings words;
@@ -117,6 +123,16 @@ final class Shelf {
 
   private double weight(String stem) {
     int notes = notesWith(stem);
+    if (notes >= weights.length) {
+      return weight(notes);
+    }
+    if (weights[notes] == 0) {
+      weights[notes] = weight(notes);
+    }
+    return weights[notes];
+  }
+
+  private double weight(int notes) {
     return Math.log1p((noteCount - notes + 0.5) / (notes + 0.5));
   }
 

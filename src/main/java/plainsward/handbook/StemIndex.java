@@ -89,11 +89,11 @@ final class StemIndex implements NoteLists {
   }
 
   @Override
-  public void raise(String field, String stem, int[] wanted, float boost, float[] best) {
+  public void raise(String field, String stem, Places wanted, float boost, float[] best) {
     if (count(field, stem) <= LONG || kept.get(field).containsKey(stem)) {
       postings(field, stem).raise(wanted, boost, best);
     } else {
-      read(new Term(field, stem), wanted).raise(wanted, boost, best);
+      read(new Term(field, stem), wanted.documents()).raise(wanted, boost, best);
     }
   }
 

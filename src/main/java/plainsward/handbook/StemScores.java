@@ -4,9 +4,6 @@ import java.util.List;
 
 /** The exact scores of some documents in a field, whether or not a search found them by it. */
 final class StemScores {
-  /** How many times longer than what is wanted a list must be for steps to be quicker. */
-  private static final int MUCH_LONGER = 16;
-
   private final NoteLists index;
   private final String field;
   private final Places documents;
@@ -24,7 +21,7 @@ final class StemScores {
     for (Sought.Way way : sought.ways()) {
       float boost = way.boost() * sought.worth();
       if (way.stems().size() == 1) {
-        raise(way.stems().get(0), boost, best);
+        index.raise(field, way.stems().get(0), documents, boost, best);
       } else {
         raise(best, of(way.stems()), boost);
       }
@@ -52,15 +49,7 @@ final class StemScores {
 
   private float[] of(String stem) {
     float[] scores = new float[documents.count()];
-    raise(stem, 1, scores);
+    index.raise(field, stem, documents, 1, scores);
     return scores;
-  }
-
-  private void raise(String stem, float boost, float[] best) {
-    if (index.count(field, stem) > MUCH_LONGER * documents.count()) {
-      index.raise(field, stem, documents.documents(), boost, best);
-    } else {
-      index.postings(field, stem).raise(documents, boost, best);
-    }
   }
 }
