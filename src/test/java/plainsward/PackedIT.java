@@ -15,7 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The packed program answers alike whichever way its classes and tables come: by its own loader and
- * out of files, as from the bare jar, or by the usual loader and out of classes, as with an archive.
+ * out of files, as from the bare jar, or by the usual loader and out of classes, as with an
+ * archive.
  */
 class PackedIT {
   private static final Path JAR = Path.of("target/plainsward.jar");

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import plainsward.trade.ByteMaker;
 import plainsward.trade.PackedWords;
 import plainsward.trade.Row;
 import plainsward.trade.RowPacker;

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import plainsward.trade.ByteMaker;
 import plainsward.trade.PackedWords;
 
 /** Gathers synonyms and packs them as {@link Synonyms} reads them. */

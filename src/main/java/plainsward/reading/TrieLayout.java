@@ -19,21 +19,29 @@ import plainsward.trade.PackedWords;
  * </ul>
  */
 final class TrieLayout {
-  /** The head: where the words are. */
-  static final int WORDS = 0;
+  /** The numbers of the head. */
+  static final int HEAD = 7;
 
-  /** Where their beginnings are. */
-  static final int PREFIXES = 3;
+  /** Where in the head stands where the roots begin. */
+  static final int ROOTS = 0;
 
-  /** The shortest and the longest beginning, in letters. */
-  static final int SHORTEST = 6;
+  /** The like of the words. */
+  static final int WORDS = 3;
 
-  static final int LONGEST = 9;
+  /** The like of their beginnings. */
+  static final int PREFIXES = 6;
 
-  static final int TAG_NAMES = 12;
-  static final int ROOTS = 15;
+  /** How many letters the shortest beginning has. */
+  static final int SHORTEST = 9;
+
+  /** And the longest. */
+  static final int LONGEST = 12;
+
+  /** Where the tags begin. */
+  static final int TAG_NAMES = 15;
+
+  /** Where the sequences begin. */
   static final int SEQUENCES = 18;
-  static final int HEAD = 21;
 
   /** A number. */
   static final int NUMBER = 1;

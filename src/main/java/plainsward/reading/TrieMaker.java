@@ -1,24 +1,21 @@
 package plainsward.reading;
 
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import plainsward.trade.ByteMaker;
 import plainsward.trade.PackedWords;
 
 /** Makes the bytes of a {@link PhraseTrie} of the phrases of one book or of many. */
 final class TrieMaker {
-  private static final int MOST = 0xFFFF;
-
   private final List<Node> roots = new ArrayList<>();
   private final List<Integer> meanings = new ArrayList<>();
   private final Map<String, Integer> tags = new TreeMap<>();
   private final Map<String, Integer> words = new TreeMap<>();
   private final Map<String, Integer> prefixes = new TreeMap<>();
-  private final Bytes out = new Bytes();
+  private final ByteMaker out = new ByteMaker(TrieLayout.HEAD);
 
   /** What may follow the parts so far, and the sequences that end here. */
   private static final class Node {
@@ -60,10 +57,6 @@ final class TrieMaker {
         each.setValue(label++);
       }
     }
-    if (label > MOST || meanings.size() > MOST) {
-      throw new IllegalStateException("the phrases are too many for their packed form");
-    }
-    out.all(new byte[TrieLayout.HEAD]);
     Map<Integer, List<Way>> byLabel = new TreeMap<>();
     for (int book = 0; book < roots.size(); book++) {
       for (Map.Entry<PhrasePart, Node> each : roots.get(book).next.entrySet()) {
@@ -74,16 +67,14 @@ final class TrieMaker {
       }
     }
     roots(byLabel, label);
-    table(words, TrieLayout.WORDS);
-    table(prefixes, TrieLayout.PREFIXES);
-    out.set(
-        TrieLayout.SHORTEST, prefixes.keySet().stream().mapToInt(String::length).min().orElse(1));
-    out.set(
-        TrieLayout.LONGEST, prefixes.keySet().stream().mapToInt(String::length).max().orElse(0));
-    out.set(TrieLayout.TAG_NAMES, out.size());
+    out.part(PackedWords.packed(words));
+    out.part(PackedWords.packed(prefixes));
+    out.head(prefixes.keySet().stream().mapToInt(String::length).min().orElse(1));
+    out.head(prefixes.keySet().stream().mapToInt(String::length).max().orElse(0));
+    out.part();
     out.one(tags.size());
     tags.keySet().forEach(out::text);
-    out.set(TrieLayout.SEQUENCES, out.size());
+    out.part();
     meanings.forEach(out::two);
     return out.all();
   }
@@ -150,69 +141,9 @@ final class TrieMaker {
             out.three(way.node);
           }
         });
-    out.set(TrieLayout.ROOTS, out.size());
+    out.part();
     for (int place : places) {
       out.three(place);
-    }
-  }
-
-  private void table(Map<String, Integer> texts, int start) {
-    out.set(start, out.size());
-    out.all(PackedWords.packed(texts));
-  }
-
-  /** Bytes that grow, and whose head is set at the end. */
-  private static final class Bytes {
-    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    private final byte[] head = new byte[TrieLayout.HEAD];
-
-    int size() {
-      return bytes.size();
-    }
-
-    void all(byte[] more) {
-      bytes.writeBytes(more);
-    }
-
-    void one(int value) {
-      if (value < 0 || value > 0xFF) {
-        throw new IllegalStateException("a number of a packed phrase is too great: " + value);
-      }
-      bytes.write(value);
-    }
-
-    void two(int value) {
-      if (value > MOST) {
-        throw new IllegalStateException("a number of a packed phrase is too great: " + value);
-      }
-      one(value >> 8);
-      one(value & 0xFF);
-    }
-
-    void three(int value) {
-      one(value >> 16);
-      two(value & MOST);
-    }
-
-    void text(String text) {
-      byte[] letters = text.getBytes(StandardCharsets.ISO_8859_1);
-      if (!new String(letters, StandardCharsets.ISO_8859_1).equals(text)) {
-        throw new IllegalArgumentException("a phrase has letters beyond Latin-1: " + text);
-      }
-      one(letters.length);
-      bytes.writeBytes(letters);
-    }
-
-    void set(int place, int value) {
-      head[place] = (byte) (value >> 16);
-      head[place + 1] = (byte) (value >> 8);
-      head[place + 2] = (byte) value;
-    }
-
-    byte[] all() {
-      byte[] all = bytes.toByteArray();
-      System.arraycopy(head, 0, all, 0, head.length);
-      return all;
     }
   }
 }

@@ -1,7 +1,5 @@
 package plainsward.trade;
 
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
 /**
@@ -36,42 +34,29 @@ public final class PackedWords {
   /**
    * Packs words.
    *
-   * @param words words of at most 255 letters of Latin-1, and their numbers below 65,536
+   * @param words words of at most 255 letters of Latin-1, and their numbers below 65,536; others
+   *     are refused with an {@link IllegalArgumentException}
    */
   public static byte[] packed(Map<String, Integer> words) {
     int places = Integer.highestOneBit(Math.max(1, words.size())) * 4;
     int[] table = new int[places];
-    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    ByteMaker body = new ByteMaker(0);
     for (Map.Entry<String, Integer> each : words.entrySet()) {
-      String word = each.getKey();
-      byte[] letters = word.getBytes(StandardCharsets.ISO_8859_1);
-      boolean fits = letters.length < 256 && each.getValue() >= 0 && each.getValue() < 1 << 16;
-      if (!fits || !new String(letters, StandardCharsets.ISO_8859_1).equals(word)) {
-        throw new IllegalArgumentException("a word can't be packed: " + each);
-      }
-      int place = word.hashCode() & (places - 1);
+      int place = each.getKey().hashCode() & (places - 1);
       while (table[place] != 0) {
         place = (place + 1) & (places - 1);
       }
       table[place] = HEAD + PLACE * places + body.size();
-      body.write(each.getValue() >> 8);
-      body.write(each.getValue());
-      body.write(letters.length);
-      body.writeBytes(letters);
+      body.two(each.getValue());
+      body.text(each.getKey());
     }
-    ByteArrayOutputStream all = new ByteArrayOutputStream();
-    three(all, places);
+    ByteMaker all = new ByteMaker(0);
+    all.three(places);
     for (int place : table) {
-      three(all, place);
+      all.three(place);
     }
-    all.writeBytes(body.toByteArray());
-    return all.toByteArray();
-  }
-
-  private static void three(ByteArrayOutputStream out, int value) {
-    out.write(value >> 16);
-    out.write(value >> 8);
-    out.write(value);
+    all.bytes(body.all());
+    return all.all();
   }
 
   /** The number of a word, or {@link #NONE}. */
