@@ -35,7 +35,6 @@ final class Chooser extends TurnCues {
       Set.of("mix", "strength", "coverage", "convert", "spread", "feed", "buy", "calibrate");
 
   private final Diary diary;
-
   private final SumChooser sums;
 
   Chooser(Facts turn, Memory memory, Diary diary) {

@@ -6,15 +6,10 @@ import plainsward.reading.Facts;
 /** Whether a turn asks for a dose, or gives what makes one, or only for the ground. */
 final class DoseChooser extends TurnCues {
   private static final int FRAGMENT = 5;
-
   private static final Set<String> REST = Set.of("left", "remaining", "remains", "rest");
-
   private static final Set<String> WATER = Set.of("water");
-
   private static final Set<String> WATERING = Set.of("water", "dilute", "mix", "mixed", "add");
-
   private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
-
   private static final Set<String> TOPPING =
       Set.of("top", "topping", "refill", "refilling", "filling", "add", "back");
 

@@ -12,9 +12,7 @@ import plainsward.units.Unit;
  */
 final class SumChooser extends TurnCues {
   private static final Set<String> ALL_OF_THEM = Set.of("all", "them", "season", "year", "each");
-
   private static final Set<String> SAME = Set.of("same", "equal", "equals");
-
   private final FeedCues feed;
 
   SumChooser(Facts turn, Memory memory) {
