@@ -59,8 +59,9 @@ final class Candidates {
   private int[] best(List<Sought> sought, String field, int most, Optional<BitSet> among) {
     Leaders leaders = LEADERS.get();
     leaders.start(index.size());
-    boosts(rarest(sought, field))
-        .forEach((stem, boost) -> leaders.add(index.postings(field, stem), boost));
+    for (Map.Entry<String, Float> each : boosts(rarest(sought, field)).entrySet()) {
+      leaders.add(index.postings(field, each.getKey()), each.getValue());
+    }
     return leaders.best(most, among);
   }
 

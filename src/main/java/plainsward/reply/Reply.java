@@ -53,6 +53,11 @@ public record Reply(
 
   /** The first figure of this name. */
   public Optional<Figure> figure(String name) {
-    return figures.stream().filter(f -> f.name().equals(name)).findFirst();
+    for (Figure figure : figures) {
+      if (figure.name().equals(name)) {
+        return Optional.of(figure);
+      }
+    }
+    return Optional.empty();
   }
 }

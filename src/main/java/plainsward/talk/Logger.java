@@ -28,6 +28,7 @@ final class Logger {
   private static final Set<String> NOT_A_SPRAYING =
       Set.of("catch_volume", "in_hand", "test_area", "nozzle_flow", "walk_time", "wanted");
 
+  private static final Set<String> NOW = Set.of("now", "just");
   private static final int WEAK = 6;
 
   private final Memory memory;
@@ -77,10 +78,12 @@ final class Logger {
   }
 
   private Optional<LocalDate> day(Facts turn, List<Fact> facts) {
-    Optional<LocalDate> said =
-        facts.stream().flatMap(f -> f.date().stream()).filter(d -> !d.isAfter(today)).findFirst();
-    boolean now = turn.tokens().stream().anyMatch(t -> t.is("now") || t.is("just"));
-    return said.isPresent() || !now ? said : Optional.of(today);
+    for (Fact fact : facts) {
+      if (fact.date().isPresent() && !fact.date().get().isAfter(today)) {
+        return fact.date();
+      }
+    }
+    return turn.hasWord(NOW) ? Optional.of(today) : Optional.empty();
   }
 
   private Reply entered(Facts turn, List<Fact> facts, LocalDate first) {

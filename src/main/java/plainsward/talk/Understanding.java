@@ -71,10 +71,12 @@ final class Understanding extends LooseEnds {
   }
 
   private Optional<Fact> latest(List<Fact> all, String name) {
-    return all.stream()
-        .filter(f -> f.name().equals(name))
-        .reduce((first, second) -> second)
-        .or(() -> memory.latest(name).map(Memory.Told::fact));
+    for (int i = all.size() - 1; i >= 0; i--) {
+      if (all.get(i).name().equals(name)) {
+        return Optional.of(all.get(i));
+      }
+    }
+    return memory.latest(name).map(Memory.Told::fact);
   }
 
   /** "It may not be sprayed this year at all": a cap of nothing. */

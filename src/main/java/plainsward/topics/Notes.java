@@ -59,8 +59,14 @@ public final class Notes {
 
   /** Puts a note's cautions and the link into a reply. */
   static void cite(Note note, Sheet sheet) {
-    note.topics().forEach(sheet::alsoTopic);
-    note.cautions().stream().filter(Cautions::has).forEach(sheet::caution);
+    for (String topic : note.topics()) {
+      sheet.alsoTopic(topic);
+    }
+    for (String caution : note.cautions()) {
+      if (Cautions.has(caution)) {
+        sheet.caution(caution);
+      }
+    }
     sheet.note(new NoteLink(note.id(), note.title()));
   }
 }
