@@ -15,6 +15,9 @@ import plainsward.units.Units;
 /** A number without a measure answers the open question, or stands in place of one before it. */
 final class BareNumbers extends LooseEnds {
   private static final Ratio LAWN = Ratio.of(100);
+  private static final Ratio HOURS = Ratio.of(12);
+  private static final Set<String> BEFORE_HOUR =
+      Set.of("at", "by", "till", "until", "around", "before", "after", "past");
   private static final Set<String> OF = Set.of("of");
   private static final Set<String> FULL = Set.of("full", "more");
   private static final Set<String> THEM = Set.of("em", "them", "those", "these");
@@ -103,6 +106,9 @@ final class BareNumbers extends LooseEnds {
   /** A bare number takes the role that the open question asks for. */
   private Optional<Fact> answering(Fact fact) {
     Ratio value = fact.amount().value();
+    if (isOfSomethingElse(fact)) {
+      return Optional.empty();
+    }
     if (pending.needs("shape") || pending.needs("distance")) {
       Unit unit = system == UnitSystem.METRIC ? Units.METRE : Units.FOOT;
       return Optional.of(fact.as("side").with(new Quantity(value, unit), Optional.empty()));
@@ -129,6 +135,25 @@ final class BareNumbers extends LooseEnds {
               .worded("days"));
     }
     return Optional.empty();
+  }
+
+  /**
+   * "it's supposed to rain at 3", "how long before 2 dogs may go out": the number of a turn that is
+   * about another matter answers nothing, unless the turn begins with it.
+   */
+  private boolean isOfSomethingElse(Fact number) {
+    boolean first = number.at() <= 1;
+    boolean another =
+        !turn.asks().isEmpty()
+            && turn.asks().stream().noneMatch(ask -> pending.topics().contains(ask.topic()));
+    return turn.says("rain-soon") || !first && (another || isTimeOfDay(number));
+  }
+
+  private boolean isTimeOfDay(Fact number) {
+    return number.amount().value().compareTo(HOURS) <= 0
+        && !pending.needs("label_rate")
+        && !pending.needs("strength")
+        && isWord(number.at() - 1, BEFORE_HOUR);
   }
 
   /** "make it 1.2": the number goes where a number of its size stood last. */
