@@ -25,8 +25,8 @@ final class Answers {
   /** Topics that ask back for want of a name; the others for want of an amount. */
   private static final Set<String> OF_LOOKS = Set.of("choose", "identify", "weather");
 
-  private static final double SURE = 0.8;
-  private static final double SURER = 0.9;
+  private static final double SURE = 0.6;
+  private static final double SURER = 0.8;
   private static final Set<String> POINTING = Set.of("it", "that", "them", "they", "those");
 
   private Answers() {}
