@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import plainsward.reading.Facts;
 import plainsward.records.Label;
 import plainsward.records.LogEntry;
@@ -32,7 +33,16 @@ final class AgainDesk {
   private final LocalDate today;
 
   /** What one lawn may have next. */
-  private record Next(String lawn, LogEntry last, Optional<LocalDate> earliest, int left) {}
+  private record Next(String lawn, LogEntry last, Optional<LocalDate> earliest, int left) {
+    String day() {
+      String from = "from " + Dates.shown(earliest.orElseThrow()) + " on, after the ";
+      return from + last.label() + " on " + last.date();
+    }
+
+    String more() {
+      return left + " left of the " + last.label();
+    }
+  }
 
   AgainDesk(Memory memory, Diary diary, LocalDate today) {
     this.memory = memory;
@@ -73,52 +83,32 @@ final class AgainDesk {
   private Reply when(List<Next> all) {
     all.sort(Comparator.comparing(n -> n.earliest().orElseThrow()));
     LocalDate latest = all.get(all.size() - 1).earliest().orElseThrow();
-    ReplyBuilder reply =
-        new ReplyBuilder(Kind.ANSWER)
-            .topic("repeat")
-            .headline("All of them not before " + Dates.shown(latest) + "; each lawn has its day.")
-            .figure(Figure.of("earliest", latest, Dates.shown(latest)))
-            .caution(Cautions.of("too-soon"));
-    all.stream()
-        .limit(MOST_TOLD)
-        .forEach(
-            n ->
-                reply.say(
-                    "The "
-                        + n.lawn()
-                        + " lawn: from "
-                        + Dates.shown(n.earliest().orElseThrow())
-                        + " on, after the "
-                        + n.last().label()
-                        + " on "
-                        + n.last().date()
-                        + "."));
-    return reply.suggest("Put the next dates in a calendar file.").build();
+    return told(all, Next::day)
+        .headline("All of them not before " + Dates.shown(latest) + "; each lawn has its day.")
+        .figure(Figure.of("earliest", latest, Dates.shown(latest)))
+        .caution(Cautions.of("too-soon"))
+        .suggest("Put the next dates in a calendar file.")
+        .build();
   }
 
   private Reply left(List<Next> all) {
     all.sort(Comparator.comparingInt(Next::left));
     int fewest = all.get(0).left();
-    ReplyBuilder reply =
-        new ReplyBuilder(Kind.ANSWER)
-            .topic("repeat")
-            .headline("It goes by lawn; the fewest left this year are " + fewest + ".")
-            .figure(
-                Figure.of(
-                    "applications_left", Quantity.number(Ratio.of(fewest)), String.valueOf(fewest)))
-            .caution(Cautions.of("season-cap"));
+    return told(all, Next::more)
+        .headline("It goes by lawn; the fewest left this year are " + fewest + ".")
+        .figure(
+            Figure.of(
+                "applications_left", Quantity.number(Ratio.of(fewest)), String.valueOf(fewest)))
+        .caution(Cautions.of("season-cap"))
+        .build();
+  }
+
+  /** A line for each lawn, of the first twelve. */
+  private static ReplyBuilder told(List<Next> all, Function<Next, String> line) {
+    ReplyBuilder reply = new ReplyBuilder(Kind.ANSWER).topic("repeat");
     all.stream()
         .limit(MOST_TOLD)
-        .forEach(
-            n ->
-                reply.say(
-                    "The "
-                        + n.lawn()
-                        + " lawn: "
-                        + n.left()
-                        + " left of the "
-                        + n.last().label()
-                        + "."));
-    return reply.build();
+        .forEach(n -> reply.say("The " + n.lawn() + " lawn: " + line.apply(n) + "."));
+    return reply;
   }
 }

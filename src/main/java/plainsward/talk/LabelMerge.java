@@ -1,6 +1,5 @@
 package plainsward.talk;
 
-import java.time.Period;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -54,13 +53,13 @@ final class LabelMerge {
       LabelBuilder change = label.change();
       switch (fact.name()) {
         case "interval" -> {
-          if (count(fact.amount()) <= LONGEST_WAIT) {
-            set("interval", change.interval(period(fact)));
+          if (Waits.count(fact.amount()) <= LONGEST_WAIT) {
+            set("interval", change.interval(Waits.period(fact)));
           }
         }
         case "season_limit" -> {
-          if (count(fact.amount()) <= MOST_APPLICATIONS) {
-            set("applications", change.applicationsPerYear(count(fact.amount())));
+          if (Waits.count(fact.amount()) <= MOST_APPLICATIONS) {
+            set("applications", change.applicationsPerYear(Waits.count(fact.amount())));
           }
         }
         case "year_amount" -> set("year-amount", change.amountPerYear(fact.amount()));
@@ -96,10 +95,6 @@ final class LabelMerge {
     return fact.value().isPresent() && fact.amount().signum() == 0;
   }
 
-  private static int count(Quantity amount) {
-    return amount.value().ceiling().min(java.math.BigInteger.valueOf(100_000)).intValue();
-  }
-
   private void set(String field, LabelBuilder change) {
     label = change.label();
     fields.add(field);
@@ -122,16 +117,6 @@ final class LabelMerge {
     set(
         "wetting-agent",
         label.change().wettingAgent(new WettingAgent(rule, kind, Optional.of(strength))));
-  }
-
-  static Period period(Fact wait) {
-    int count = count(wait.amount());
-    if (wait.word().orElse("days").equals("months")) {
-      return Period.ofMonths(count);
-    }
-    return wait.amount().unit().equals(Unit.of("wk"))
-        ? Period.ofWeeks(count)
-        : Period.ofDays(count);
   }
 
   /**
@@ -168,8 +153,8 @@ final class LabelMerge {
     Quantity amount = detail.longest();
     boolean wait = detail.field().equals("seed-after") || detail.field().equals("new-grass");
     return (amount.signum() > 0 || cold)
-        && (!wait || count(amount) <= LONGEST_WAIT)
-        && (!detail.field().equals("new-grass-mowings") || count(amount) <= MOST_MOWINGS);
+        && (!wait || Waits.count(amount) <= LONGEST_WAIT)
+        && (!detail.field().equals("new-grass-mowings") || Waits.count(amount) <= MOST_MOWINGS);
   }
 
   private void weather(Detail detail) {
@@ -209,23 +194,15 @@ final class LabelMerge {
         switch (detail.field()) {
           case "seed-after" ->
               new Label.Seeding(
-                  Optional.of(period(detail)), is.newGrassAfter(), is.newGrassMowings());
+                  Optional.of(Waits.period(detail)), is.newGrassAfter(), is.newGrassMowings());
           case "new-grass" ->
-              new Label.Seeding(is.seedAfter(), Optional.of(period(detail)), is.newGrassMowings());
+              new Label.Seeding(
+                  is.seedAfter(), Optional.of(Waits.period(detail)), is.newGrassMowings());
           default ->
               new Label.Seeding(
-                  is.seedAfter(), is.newGrassAfter(), Optional.of(count(detail.longest())));
+                  is.seedAfter(), is.newGrassAfter(), Optional.of(Waits.count(detail.longest())));
         };
     set(detail.field(), label.change().seeding(told));
-  }
-
-  /** A wait of hours counts as whole days, rounded up. */
-  private static Period period(Detail wait) {
-    Quantity amount = wait.longest();
-    if (wait.months()) {
-      return Period.ofMonths(count(amount));
-    }
-    return Period.ofDays(count(amount.in(Unit.of("d"))));
   }
 
   private void grass(Detail detail) {

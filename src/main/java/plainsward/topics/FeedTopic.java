@@ -2,6 +2,7 @@ package plainsward.topics;
 
 import java.util.List;
 import java.util.Optional;
+import plainsward.dosing.Nutrient;
 import plainsward.dosing.Step;
 import plainsward.dosing.Working;
 import plainsward.reply.Reply;
@@ -61,11 +62,11 @@ public final class FeedTopic implements Topic {
     Optional<Quantity> analysis = request.amount("analysis");
     return target(request)
         .filter(t -> analysis.isPresent())
-        .map(t -> Working.of("product_rate", t).over(analysis.get()).as(t.unit()).result());
+        .map(t -> Nutrient.productFor(t, analysis.get()).result());
   }
 
   private static Reply forTarget(Request request, Sheet sheet, Quantity analysis, Quantity target) {
-    Step rate = Working.of("product_rate", target).over(analysis).as(target.unit());
+    Step rate = Nutrient.productFor(target, analysis);
     sheet.steps(List.of(rate));
     String each = sheet.figure("product_rate", rate.result());
     sheet.figure("nitrogen_rate", target);
@@ -108,7 +109,7 @@ public final class FeedTopic implements Topic {
 
   private static Reply laid(Request request, Sheet sheet, Quantity analysis) {
     Quantity rate = request.amount("label_rate").orElseThrow();
-    Step nitrogen = Working.of("nitrogen_rate", rate).times(analysis).as(rate.unit());
+    Step nitrogen = Nutrient.in(rate, analysis);
     String shown = sheet.steps(List.of(nitrogen)).figure("nitrogen_rate", nitrogen.result());
     sheet.figure("product_rate", rate);
     tooMuchAtOnce(sheet, nitrogen.result());
@@ -133,7 +134,7 @@ public final class FeedTopic implements Topic {
     if (bag.isEmpty() || ground.isEmpty()) {
       return sheet.ask(Asking.question("nitrogen_target"), "nitrogen_target");
     }
-    Step nitrogen = Working.of("nitrogen_total", bag.get()).times(analysis).as(bag.get().unit());
+    Step nitrogen = Nutrient.in(bag.get(), analysis);
     Step rate =
         Working.of("nitrogen_rate", nitrogen.result())
             .over(ground.get())

@@ -3,6 +3,7 @@ package plainsward.topics;
 import java.util.List;
 import java.util.Optional;
 import plainsward.dosing.LawnArea;
+import plainsward.dosing.Spreader;
 import plainsward.dosing.Step;
 import plainsward.dosing.Working;
 import plainsward.reply.Reply;
@@ -124,8 +125,7 @@ public final class SpreadTopic implements Topic {
     if (ground.isEmpty()) {
       return sheet.ask(Asking.question("test_area"), "test_area");
     }
-    Step rate =
-        Working.of("spread_rate", thrown).over(ground.get().area()).as(Units.POUND_PER_THOUSAND);
+    Step rate = Spreader.rate(thrown, ground.get().area(), Units.POUND_PER_THOUSAND);
     String shown = sheet.steps(List.of(rate)).figure("spread_rate", rate.result());
     return sheet.answer("Your spreader throws " + shown + "." + target(request, rate.result()));
   }
