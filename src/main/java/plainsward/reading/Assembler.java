@@ -299,7 +299,7 @@ final class Assembler {
     List<Fact> lengths = all.stream().filter(Assembler::isLength).toList();
     for (int i = 0; i < all.size(); i++) {
       Fact fact = all.get(i);
-      if (fact.name().equals("shape") && reshapes(form, fact)) {
+      if (fact.name().equals("shape") && reshapes(form, fact) && isNamed(form, fact, all)) {
         all.set(i, fact.worded(form));
         return;
       }
@@ -318,6 +318,23 @@ final class Assembler {
       String words = String.join(", ", used.stream().map(Fact::said).toList());
       all.add(shape(form, inOrder(used), words, used.get(0).at()));
     }
+  }
+
+  /**
+   * Of several pieces the one that the form's word stands beside: "30x50, plus a triangle 20x30".
+   */
+  private boolean isNamed(String form, Fact piece, List<Fact> all) {
+    if (UsedUp.named(all, Set.of("shape")).size() < 2) {
+      return true;
+    }
+    for (int i = piece.at() - 1; i >= Math.max(0, piece.at() - MOST_BETWEEN); i--) {
+      if (form.equals(FORMS.get(passage.word(i)))) {
+        return true;
+      }
+    }
+    int end = passage.end(piece);
+    return form.equals(FORMS.get(passage.word(end)))
+        || form.equals(FORMS.get(passage.word(end + 1)));
   }
 
   private List<Quantity> inOrder(List<Fact> used) {

@@ -11,6 +11,7 @@ import plainsward.units.Units;
 
 /** What two facts that stand beside each other mean together. */
 final class Beside {
+  private static final Set<String> BAGGED = Set.of("product_amount", "test_amount");
   private static final int MOST_LEFT_OUT = 20;
   private static final Set<String> BEDS =
       Set.of("beds", "sheds", "patios", "ponds", "gardens", "islands", "rings", "circles", "pads");
@@ -66,7 +67,7 @@ final class Beside {
     for (int i = 1; i < all.size() && !bag; i++) {
       boolean weight =
           all.get(i - 1).name().equals("analysis")
-              && all.get(i).name().equals("product_amount")
+              && BAGGED.contains(all.get(i).name())
               && all.get(i).amount().dimension().equals(Dimension.MASS)
               && all.get(i).at() - all.get(i - 1).at() <= 6;
       if (weight) {
@@ -76,20 +77,17 @@ final class Beside {
     }
   }
 
-  /** "3 bags 50 lb 24-0-10": what is spread is so many bags. */
+  /** "3 bags 50 lb 24-0-10", "two bags of 15-0-15 50 lb": what is spread is so many bags. */
   private void severalBags(List<Fact> all) {
-    for (int i = 0; i + 1 < all.size(); i++) {
-      Fact count = all.get(i);
-      Fact bag = all.get(i + 1);
-      boolean counted =
-          count.name().equals("number")
-              && bag.name().equals("bag")
-              && passage.in(count.at() + 1, Set.of("bags", "sacks"))
-              && bag.at() - count.at() <= 4
-              && count.amount().value().isWhole()
-              && count.amount().value().compareTo(MOST_PIECES) <= 0;
-      if (counted) {
-        all.set(i, count.as("bags_used"));
+    boolean feed = UsedUp.named(all, Set.of("bag", "analysis")).size() == 2;
+    for (int i = 1; feed && i < passage.tokens().size(); i++) {
+      Integer many = passage.in(i, Set.of("bags", "sacks")) ? count(passage.word(i - 1)) : null;
+      if (many != null && many > 1 && many <= MOST_LEFT_OUT) {
+        int at = i - 1;
+        all.removeIf(f -> f.name().equals("number") && f.at() == at);
+        Quantity bags = Quantity.number(Ratio.of(many));
+        all.add(Fact.of("bags_used", bags, passage.said(at, i + 1), at));
+        return;
       }
     }
   }

@@ -98,7 +98,7 @@ final class CountedFacts {
           area.name().equals("area")
               && area.value().isPresent()
               && (passage.after(passage.end(area), 2, EACH)
-                  || passage.before(area.at(), 3, Set.of("each", "averaging")));
+                  || passage.before(area.at(), 3, Set.of("each", "averaging", "avg", "average")));
       if (!each) {
         continue;
       }

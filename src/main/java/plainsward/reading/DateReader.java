@@ -270,7 +270,8 @@ final class DateReader {
       if (first.get() >= 1990 && third.isPresent()) {
         return day(i, i + 5, LocalDate.of(first.get(), second.get(), third.get()));
       }
-      if (sign.equals("-")) {
+      boolean hyphen = sign.equals("-");
+      if (hyphen && (third.isPresent() || !word(i - 1).equals("on"))) {
         return Optional.empty();
       }
       if (third.isPresent()) {

@@ -13,6 +13,7 @@ import plainsward.units.Units;
 
 /** Turns what stands in the text into facts with roles and owners. */
 final class FactMaker {
+  private static final Set<String> SECONDS = Set.of("seconds", "secs", "sec");
   private static final Set<String> NET = Set.of("its", "leaves", "theres");
   private static final Set<String> LESS = Set.of("minus", "without", "less", "after", "excluding");
   private static final Set<String> OTHER_LIMITS =
@@ -276,13 +277,26 @@ final class FactMaker {
                   Fact.of("analysis", new Quantity(number.low(), Units.PERCENT), said, at)
                       .worded(said))
               : Optional.empty();
+      case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));
+      default -> ofSprayer(passage.role("bare", at, number.to(), ""), number, said);
+    };
+  }
+
+  /** What the cue words of sprayer and soil make of a number without a unit. */
+  private Optional<Fact> ofSprayer(String role, Numeral number, String said) {
+    int at = number.from();
+    return switch (role) {
+      case "walk_time" ->
+          isInSeconds()
+              ? Optional.of(
+                  Fact.of("walk_time", new Quantity(number.low(), Units.SECOND), said, at))
+              : Optional.empty();
       case "nozzle_count" ->
           number.low().isWhole() && number.high().isEmpty() && number.low().compareTo(HUNDRED) < 0
               ? Optional.of(Fact.of("nozzle_count", Quantity.number(number.low()), said, at))
               : Optional.empty();
       case "soil_temperature" ->
           Optional.of(Fact.of("soil_temperature", new Quantity(number.low(), degree()), said, at));
-      case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));
       case "spray_volume" ->
           Optional.of(
               Fact.of("spray_volume", new Quantity(number.low(), tankUnit()), said, at)
@@ -293,6 +307,16 @@ final class FactMaker {
                   .doubting(List.of("gallon")));
       default -> Optional.empty();
     };
+  }
+
+  /** Whether seconds were told elsewhere, so that a bare time is in them too. */
+  private boolean isInSeconds() {
+    for (Token token : passage.tokens()) {
+      if (SECONDS.contains(token.norm())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether wind, heat, days or counts are spoken of, so that a label's bare number is no rate. */

@@ -184,6 +184,11 @@ final class Owners {
     this.passage = passage;
   }
 
+  /** Whether a word is a colour, by which people call a jug or a can. */
+  static boolean isColour(String word) {
+    return COLOURS.contains(word);
+  }
+
   /** The lawn's name before an area at this token, or empty. */
   Optional<String> lawn(int place) {
     int i = place - 1;

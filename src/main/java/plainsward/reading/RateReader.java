@@ -61,7 +61,7 @@ final class RateReader {
   private static final Set<String> BETWEEN =
       Set.of(
           "the", "a", "an", "my", "every", "each", "up", "to", "about", "around", "only", "our",
-          "that");
+          "at", "least", "minimum", "that");
   private static final Set<String> STOPS =
       Set.of(
           "and", "in", "with", "for", "at", "plus", "but", "is", "to", "on", "over", "into", "by",

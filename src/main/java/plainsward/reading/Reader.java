@@ -39,6 +39,9 @@ public final class Reader {
     AskBook book = AskBook.shipped();
     Set<String> labels = new LinkedHashSet<>(maker.labels());
     labels.addAll(saidAgain(tokens, known.labels()));
+    if (labels.isEmpty()) {
+      labels.addAll(byColour(tokens, known.labels()));
+    }
     return new Facts(
         text,
         tokens,
@@ -82,6 +85,22 @@ public final class Reader {
       }
     }
     return found;
+  }
+
+  /** "red on 6k": the one label whose name begins with this colour. */
+  private static List<String> byColour(List<Token> tokens, Set<String> names) {
+    List<String> found = new ArrayList<>();
+    for (Token token : tokens) {
+      if (!Owners.isColour(token.norm())) {
+        continue;
+      }
+      for (String name : names) {
+        if (name.startsWith(token.norm() + " ") && !found.contains(name)) {
+          found.add(name);
+        }
+      }
+    }
+    return found.size() == 1 ? found : List.of();
   }
 
   private static boolean stands(List<Token> tokens, int at, String[] words) {

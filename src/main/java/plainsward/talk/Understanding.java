@@ -101,6 +101,7 @@ final class Understanding extends LooseEnds {
       case "bare_tank", "only_takes" -> fact.as("tank");
       case "day" -> day(fact);
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
+      case "spray_volume" -> isLoad(fact) ? fact.as("tank") : fact;
       case "content_left" ->
           fact.as(turn.has("strength") && turn.has("spray_rate") ? "left_in_tank" : "container");
       case "times" -> times(fact);
@@ -178,6 +179,17 @@ final class Understanding extends LooseEnds {
         || turn.of("wanted").stream()
             .map(f -> Unit.of(f.word().orElseThrow()))
             .anyMatch(u -> u.dimension().equals(Dimension.VOLUME_PER_AREA));
+  }
+
+  /** "and for 2 gal at a gallon per k" of a lawn and a rate that are known: how it is split. */
+  private boolean isLoad(Fact fact) {
+    boolean known = memory.has("area") && memory.has("label_rate") && !memory.has("tank");
+    return known
+        && turn.has("spray_rate")
+        && !turn.has("tank")
+        && !turn.has("area")
+        && !turn.has("label_rate")
+        && turn.of(fact.name()).size() == 1;
   }
 
   private Fact day(Fact fact) {

@@ -177,7 +177,7 @@ public final class Limits {
     if (!asksForAnother(request)) {
       return Optional.empty();
     }
-    Ratio days = Ratio.of(request.turn().of("last_applied").size());
+    Ratio days = Ratio.of(daysDone(request));
     Ratio told = request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO);
     Ratio done = told.compareTo(days) < 0 ? days : told;
     if (done.compareTo(cap) < 0) {
@@ -194,6 +194,17 @@ public final class Limits {
                 + " are done. The next is possible from January 1, "
                 + (request.today().getYear() + 1)
                 + "."));
+  }
+
+  /** How many days on which it was sprayed the turn tells. */
+  private static long daysDone(Request request) {
+    long days = 0;
+    for (Fact fact : request.turn().all()) {
+      boolean day = fact.name().equals("last_applied") || fact.name().equals("day");
+      boolean over = fact.date().isPresent() && !fact.date().get().isAfter(request.today());
+      days += day && over ? 1 : 0;
+    }
+    return days;
   }
 
   /** Whether a dose or a spraying is asked for, or the ground that a known rate is for is told. */

@@ -256,7 +256,14 @@ public final class MixTopic implements Topic {
       Ratio part = request.amount("tank_part").orElseThrow().value();
       return request.amount("tank").map(t -> t.times(part));
     }
-    return request.amount("spray_volume");
+    boolean strengthOnly = request.has("strength") && !request.has("label_rate");
+    return request
+        .amount("spray_volume")
+        .or(
+            () ->
+                strengthOnly && !request.has("tank")
+                    ? request.amount("catch_volume")
+                    : Optional.empty());
   }
 
   private static Reply askRate(Request request, Sheet sheet, Optional<Quantity> ground) {
