@@ -258,7 +258,8 @@ final class FactMaker {
   /** What the cue words make of a number without a unit: "the tank is 50", "rate .37". */
   private Optional<Fact> cued(Numeral number, String said) {
     int at = number.from();
-    return switch (passage.role("bare", at, number.to(), "")) {
+    String role = passage.role("bare", at, number.to(), "");
+    return switch (role) {
       case "bag_area" ->
           number.low().compareTo(LARGE) >= 0
               ? Optional.of(Fact.of("bag_area", new Quantity(number.low(), ground()), said, at))
@@ -278,7 +279,7 @@ final class FactMaker {
                       .worded(said))
               : Optional.empty();
       case "vague" -> Optional.of(Fact.of("vague", Quantity.number(number.low()), said, at));
-      default -> ofSprayer(passage.role("bare", at, number.to(), ""), number, said);
+      default -> ofSprayer(role, number, said);
     };
   }
 
