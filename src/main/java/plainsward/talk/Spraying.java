@@ -16,7 +16,18 @@ import plainsward.units.Quantity;
 /** What a turn tells of a spraying beside its day: the lawns, the amounts, the weather and who. */
 final class Spraying {
   private static final Set<String> VERBS =
-      Set.of("sprayed", "treated", "did", "put", "hit", "applied", "fed", "spread");
+      Set.of(
+          "sprayed",
+          "treated",
+          "did",
+          "put",
+          "hit",
+          "applied",
+          "fed",
+          "spread",
+          "threw",
+          "laid",
+          "broadcast");
   private static final Set<String> NOBODY =
       Set.of(
           "i", "we", "he", "she", "they", "you", "it", "just", "already", "have", "has", "had",

@@ -22,6 +22,13 @@ public final class Limits {
 
   private static final long SHORTEST_MONTH = 28;
 
+  /** "What if a storm comes tonight" plans no spraying. */
+  private static final Set<String> SKY =
+      Set.of("rain", "rains", "storm", "storms", "shower", "showers", "thunderstorm");
+
+  private static final Set<String> SPRAYING =
+      Set.of("spray", "spraying", "treat", "apply", "go", "again", "respray", "put", "spread");
+
   private Limits() {}
 
   /** The refusal, where what is asked breaks a limit that is known; else nothing. */
@@ -158,6 +165,9 @@ public final class Limits {
 
   /** The day on which it is to be sprayed: one said for it, or a day from today on. */
   private static Optional<LocalDate> planned(Request request) {
+    if (request.turn().hasWord(SKY) && !request.turn().hasWord(SPRAYING)) {
+      return Optional.empty();
+    }
     List<Fact> days = request.turn().all().stream().filter(f -> f.date().isPresent()).toList();
     return days.stream()
         .filter(f -> f.name().equals("planned") || !f.date().get().isBefore(request.today()))
