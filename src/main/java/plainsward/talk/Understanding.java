@@ -11,6 +11,7 @@ import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Unit;
+import plainsward.units.Units;
 import plainsward.units.UnitSystem;
 
 /**
@@ -92,6 +93,7 @@ final class Understanding extends LooseEnds {
     return switch (fact.name()) {
       case "shape" ->
           fact.leavesOpen("left-out") && memory.has("area") ? fact.as("minus_shape") : fact;
+      case "area" -> inSameMeasure(fact);
       case "number" -> numbers.number(fact, areaSaid);
       case "wanted" -> again.wanted(fact);
       case "volume" -> amounts.volume(fact);
@@ -113,6 +115,21 @@ final class Understanding extends LooseEnds {
       case "length" -> pending.needs("shape") || pending.needs("distance") ? fact.as("side") : fact;
       default -> fact;
     };
+  }
+
+  /** A bare area after one in square metres is in these too, whatever is usual. */
+  private Fact inSameMeasure(Fact area) {
+    boolean metric =
+        area.leavesOpen("square")
+            && area.amount().unit().equals(Units.SQUARE_FOOT)
+            && memory
+                .latest("area")
+                .flatMap(told -> told.fact().value())
+                .filter(before -> before.unit().equals(Units.SQUARE_METRE))
+                .isPresent();
+    return metric
+        ? area.with(new Quantity(area.amount().value(), Units.SQUARE_METRE), Optional.empty())
+        : area;
   }
 
   private boolean isOfLawn() {
