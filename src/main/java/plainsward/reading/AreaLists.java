@@ -36,11 +36,32 @@ final class AreaLists {
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
     likeLabel(all);
+    added(all);
     partOf(all);
     spaced(all);
     steps(all);
     options(all);
     apart(all);
+  }
+
+  /** "3,800 + 2,600 + 900": what is added to an area is one, however small. */
+  private void added(List<Fact> all) {
+    for (int i = 1; i < all.size(); i++) {
+      Fact area = all.get(i - 1);
+      Fact number = all.get(i);
+      boolean sum =
+          area.name().equals("area")
+              && area.value().isPresent()
+              && number.name().equals("number")
+              && number.high().isEmpty()
+              && passage.in(passage.end(area), Set.of("+"))
+              && number.at() == passage.end(area) + 1
+              && number.amount().value().compareTo(SMALLEST) >= 0;
+      if (sum) {
+        Quantity more = new Quantity(number.amount().value(), area.amount().unit());
+        all.set(i, number.as("area").with(more, Optional.empty()).doubting(area.doubts()));
+      }
+    }
   }
 
   /** "did 2k of the 7k, the rest at 1.1": the part is off the whole, or all that is meant. */
