@@ -9,30 +9,15 @@ import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Unit;
 
-/** So many of a thing: "two 4 gallon tanks", "11 lawns of 5,500 each", "31 paces by 22 paces". */
+/** So many of a thing: "two 4 gallon tanks", "31 paces by 22 paces". */
 final class CountedFacts {
   private static final Set<String> PACED = Set.of("paced", "paces", "stepped", "steps", "strides");
   private static final Set<String> LOADS =
       Set.of("tanks", "tankfuls", "loads", "fills", "batches", "cans", "backpacks", "buckets");
-  private static final Set<String> LAWNS =
-      Set.of(
-          "lawns",
-          "yards",
-          "houses",
-          "homes",
-          "properties",
-          "lots",
-          "stops",
-          "customers",
-          "accounts",
-          "units",
-          "plots");
-  private static final Set<String> EACH = Set.of("each", "apiece", "per");
   private static final Set<String> STEPS = Set.of("paces", "steps", "strides", "pace");
   private static final Set<String> BY = Set.of("by", "x", "times");
   private static final Set<String> AND = Set.of("and");
   private static final Set<String> VOLUMES = Set.of("tank", "volume", "spray_volume", "area");
-  private static final int MOST = 1_000;
 
   private final Passage passage;
 
@@ -43,8 +28,7 @@ final class CountedFacts {
   /** Takes the counts into the facts that they count. */
   void join(List<Fact> all) {
     tanks(all);
-    lawns(all);
-    someLawns(all);
+    new Fleets(passage).join(all);
     paces(all);
     tankOfStrength(all);
   }
@@ -88,56 +72,6 @@ final class CountedFacts {
       return Optional.of(Integer.valueOf(token.norm()));
     }
     return Optional.ofNullable(NumberWords.SMALL.get(token.norm()));
-  }
-
-  /** "11 lawns about 5,500 each" are eleven times as much ground. */
-  private void lawns(List<Fact> all) {
-    for (int i = 0; i < all.size(); i++) {
-      Fact area = all.get(i);
-      boolean each =
-          area.name().equals("area")
-              && area.value().isPresent()
-              && (passage.after(passage.end(area), 2, EACH)
-                  || passage.before(area.at(), 3, Set.of("each", "averaging", "avg", "average")));
-      if (!each) {
-        continue;
-      }
-      for (int place = area.at() - 1; place > 0 && place >= area.at() - 6; place--) {
-        Optional<Integer> many = passage.in(place, LAWNS) ? count(place - 1) : Optional.empty();
-        if (many.isPresent() && many.get() > 1 && many.get() <= MOST) {
-          int at = place - 1;
-          Fact sum = area.with(area.amount().times(Ratio.of(many.get())), Optional.empty());
-          all.set(i, sum.saidAs(passage.said(at, passage.end(area)), at));
-          all.removeIf(f -> f.name().equals("number") && f.at() == at);
-          return;
-        }
-      }
-    }
-  }
-
-  /** "3 of my 4 lawns are 5k": three of them together. */
-  private void someLawns(List<Fact> all) {
-    for (int i = 0; i < all.size(); i++) {
-      Fact area = all.get(i);
-      int are = area.at() - 1;
-      boolean told =
-          area.name().equals("area")
-              && area.value().isPresent()
-              && passage.in(are, Set.of("are", "is"))
-              && passage.in(are - 1, LAWNS)
-              && count(are - 2).isPresent();
-      int of = passage.in(are - 4, Set.of("of")) ? are - 4 : are - 3;
-      Optional<Integer> few =
-          told && passage.in(of, Set.of("of")) ? count(of - 1) : Optional.empty();
-      if (few.isPresent() && few.get() > 1) {
-        int from = of - 1;
-        int to = are;
-        Fact sum = area.with(area.amount().times(Ratio.of(few.get())), Optional.empty());
-        all.set(i, sum.saidAs(passage.said(from, passage.end(area)), from).of(""));
-        all.removeIf(f -> f.name().equals("number") && f.at() >= from && f.at() < to);
-        return;
-      }
-    }
   }
 
   /** "31 paces by 22 paces, a pace is 2.5 ft". */

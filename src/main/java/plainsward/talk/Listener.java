@@ -172,6 +172,8 @@ final class Listener {
         !ground.isEmpty() && ground.stream().anyMatch(f -> !f.name().startsWith("minus"));
     if (lawn || !facts.lawns().isEmpty()) {
       memory.drop("lawn_part");
+      memory.drop("lawn_each");
+      memory.drop("lawn_count");
     }
     choose(facts, owned, unowned);
   }

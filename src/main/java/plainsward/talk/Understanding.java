@@ -49,6 +49,7 @@ final class Understanding extends LooseEnds {
     again.rate(all);
     again.tank().ifPresent(all::add);
     filled(all);
+    new Fleet(turn, memory).join(all);
     noneThisYear().ifPresent(all::add);
     return all;
   }
