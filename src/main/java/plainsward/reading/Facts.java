@@ -2,6 +2,7 @@ package plainsward.reading;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ public final class Facts {
   private final List<String> lawns;
   private final List<String> labels;
   private final Map<String, List<Fact>> byRole = new HashMap<>();
+  private Set<String> norms;
 
   /**
    * The facts of a turn.
@@ -120,8 +122,16 @@ public final class Facts {
 
   /** Whether one of these words stands in the text. */
   public boolean hasWord(Set<String> words) {
-    for (Token token : tokens) {
-      if (words.contains(token.norm())) {
+    Set<String> said = norms;
+    if (said == null) {
+      said = new HashSet<>();
+      for (Token token : tokens) {
+        said.add(token.norm());
+      }
+      norms = said;
+    }
+    for (String word : words) {
+      if (said.contains(word)) {
         return true;
       }
     }

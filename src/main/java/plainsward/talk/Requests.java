@@ -12,6 +12,9 @@ import plainsward.topics.Request;
 
 /** Puts what is remembered and what was just said together as what a topic answers. */
 final class Requests {
+  /** Of more than so many of a kind none is compared with each other one, which would take long. */
+  private static final int MANY = 50;
+
   private final Memory memory;
   private final Keeper keeper;
   private final Setting setting;
@@ -40,24 +43,23 @@ final class Requests {
       known.put(name, List.copyOf(all));
     }
     known.putAll(new LogFacts(memory, keeper.diary(), setting.today()).facts());
+    Map<String, List<Known>> more = new LinkedHashMap<>();
     for (Fact fact : facts.all()) {
-      if (!memory.has(fact.name()) || fact.name().equals("wanted")) {
-        known.put(fact.name(), with(known.get(fact.name()), new Known(fact, "question")));
+      String name = fact.name();
+      if (!memory.has(name) || name.equals("wanted")) {
+        List<Known> here = more.get(name);
+        if (here == null) {
+          here = new ArrayList<>(known.getOrDefault(name, List.of()));
+          more.put(name, here);
+        }
+        Known said = new Known(fact, "question");
+        if (here.size() > MANY || !here.contains(said)) {
+          here.add(said);
+        }
       }
     }
+    more.forEach((name, all) -> known.put(name, List.copyOf(all)));
     return known;
-  }
-
-  private static List<Known> with(List<Known> before, Known more) {
-    if (before == null) {
-      return List.of(more);
-    }
-    if (before.contains(more)) {
-      return before;
-    }
-    List<Known> all = new ArrayList<>(before);
-    all.add(more);
-    return List.copyOf(all);
   }
 
   private Known known(Memory.Told told) {
