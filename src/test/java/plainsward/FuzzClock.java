@@ -4,12 +4,12 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 
 /**
- * Holds work to a time on one core. What takes longer is done again a few times, since a virtual
+ * Holds work to a time on one core. What takes longer is done again many times, since a virtual
  * machine is slow at first and is stopped at times; the shortest time counts.
  */
 public final class FuzzClock {
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
-  private static final int AGAIN = 12;
+  private static final int AGAIN = 40;
 
   /** How many times slower code is while a fuzzer watches it ({@code -Dfuzz.slower=8}). */
   private static final int SLOWER = Integer.getInteger("fuzz.slower", 1);

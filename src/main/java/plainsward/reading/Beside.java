@@ -11,6 +11,7 @@ import plainsward.units.Units;
 
 /** What two facts that stand beside each other mean together. */
 final class Beside {
+  private static final Set<String> MINUTES = Set.of("min", "mins", "minute", "minutes", "and");
   private static final Set<String> BAGGED = Set.of("product_amount", "test_amount");
   private static final int MOST_LEFT_OUT = 20;
   private static final Set<String> BEDS =
@@ -42,10 +43,9 @@ final class Beside {
       Fact minutes = all.get(i);
       Fact more = all.get(i + 1);
       boolean time =
-          minutes.value().map(v -> v.unit().equals(Unit.of("min"))).orElse(false)
-              && Set.of("min", "mins", "minute", "minutes", "and")
-                  .contains(passage.word(more.at() - 1))
-              && more.at() - minutes.at() <= 3;
+          more.at() - minutes.at() <= 3
+              && MINUTES.contains(passage.word(more.at() - 1))
+              && minutes.value().map(v -> v.unit().equals(Unit.of("min"))).orElse(false);
       if (!time || more.value().isEmpty()) {
         continue;
       }

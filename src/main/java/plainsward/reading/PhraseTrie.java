@@ -49,17 +49,34 @@ final class PhraseTrie {
   PhraseHits find(int book, List<Token> tokens) {
     PhraseHits hits = new PhraseHits();
     int size = tokens.size();
+    int[] wordless = wordless(book);
     Walk walk = new Walk(tokens, hits);
     for (int at = 0; at < size; at++) {
       hits.startAt(at);
       for (int label : walk.labels(at)) {
         begin(walk, label, book, at);
       }
-      for (int label = TrieLayout.NUMBER; label < TrieLayout.TAGS + tags.length; label++) {
+      for (int label : wordless) {
         begin(walk, label, book, at);
       }
     }
     return hits;
+  }
+
+  /** The labels without words that phrases of a book begin with. */
+  private int[] wordless(int book) {
+    int[] labels = new int[TrieLayout.TAGS + tags.length];
+    int count = 0;
+    for (int label = TrieLayout.NUMBER; label < TrieLayout.TAGS + tags.length; label++) {
+      int at = three(roots + 3 * label);
+      for (int i = 0; at != 0 && i < two(at); i++) {
+        if (bytes[at + 2 + 4 * i] == book) {
+          labels[count++] = label;
+          break;
+        }
+      }
+    }
+    return Arrays.copyOf(labels, count);
   }
 
   /** The number of the meaning of a sequence. */
