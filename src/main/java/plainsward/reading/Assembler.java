@@ -86,6 +86,7 @@ final class Assembler {
     new CoverPairs(passage).join(all);
     new BottlePairs(passage).join(all);
     new PricePairs(passage).join(all);
+    new InTank(passage).join(all);
     new CountedFacts(passage).join(all);
     offsets(all);
     longAndWide(all);

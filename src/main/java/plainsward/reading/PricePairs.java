@@ -11,7 +11,8 @@ final class PricePairs {
   private static final Set<String> CHARGED =
       Set.of("charging", "charge", "charged", "bill", "billing", "pay", "paid", "paying");
   private static final Set<String> AMOUNTS =
-      Set.of("volume", "tank", "spray_volume", "product_amount", "mass", "number", "bag");
+      Set.of(
+          "volume", "tank", "spray_volume", "product_amount", "mass", "number", "bag", "container");
   private static final Set<String> BETWEEN =
       Set.of(
           "for",
@@ -38,6 +39,9 @@ final class PricePairs {
           "and",
           "it",
           "holds");
+
+  private static final Set<String> NAMING =
+      Set.of("concentrate", "product", "stuff", "herbicide", "killer", "weed", "my", "now", "here");
 
   private static final Set<String> MONEY =
       Set.of(
@@ -137,13 +141,22 @@ final class PricePairs {
             && !all.get(i - 1).name().equals("number")
             && isStuff(all.get(i - 1))
             && passage.in(number.at() - 1, Set.of("at", "is", "costs", "for", "=", "runs"))
-            && number.at() - passage.end(all.get(i - 1)) <= 2;
+            && isOnlyNaming(passage.end(all.get(i - 1)), number.at() - 1);
     boolean before =
         i + 1 < all.size()
             && isStuff(all.get(i + 1))
             && passage.in(passage.end(number), Set.of("for", "a", "per"))
             && all.get(i + 1).at() - passage.end(number) <= 2;
     return cents || beside || before;
+  }
+
+  /** Whether the words between say only what it is: "1 qt of concentrate costs 38". */
+  private boolean isOnlyNaming(int from, int to) {
+    int other = 0;
+    for (int i = from; i < to; i++) {
+      other += BETWEEN.contains(passage.word(i)) || NAMING.contains(passage.word(i)) ? 0 : 1;
+    }
+    return from <= to + 1 && (other == 0 || to - from <= 1);
   }
 
   private static boolean isStuff(Fact fact) {

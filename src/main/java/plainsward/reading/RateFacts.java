@@ -50,6 +50,8 @@ final class RateFacts {
           "thrown",
           "came",
           "fed");
+  private static final Set<String> THROWS =
+      Set.of("puts", "throws", "throwing", "drops", "dropping");
   private static final Set<String> HAND =
       Set.of(
           "put", "mixed", "poured", "used", "buddy", "boss", "added", "guy", "right", "did", "my",
@@ -227,7 +229,9 @@ final class RateFacts {
     if (isOf(rate, top, NITROGEN) || actual) {
       return "nitrogen_target";
     }
-    boolean tested = !rate.firm() && passage.before(rate.from(), 4, THROWN);
+    boolean tested =
+        !rate.firm() && passage.before(rate.from(), 4, THROWN)
+            || passage.before(rate.from(), 2, THROWS);
     return tested ? "spread_rate" : "label_rate";
   }
 

@@ -54,6 +54,11 @@ final class DoseChooser extends TurnCues {
 
   /** Facts that make a sum without being asked for. */
   private boolean isComplete(boolean amounts, boolean ground, boolean rateKnown) {
+    boolean inTank =
+        memory.has("in_tank")
+            && memory.has("tank")
+            && !ground
+            && (turn.says("mend") && rateKnown || amounts);
     boolean inHand =
         any("in_hand", "left_in_tank") && any("spray_rate", "label_rate", "strength")
             || has("left_in_tank") && rateKnown && turn.hasWord(TOPPING);
@@ -64,7 +69,7 @@ final class DoseChooser extends TurnCues {
             || ground && rateKnown && !has("shape")
             || has("strength") && memory.has("tank") && turn.all().size() == 1
             || memory.has("adjuvant_rate") && any("tank", "spray_volume", "volume");
-    return inHand || job || asksNothingElse() && unowned && withKnown;
+    return inTank || inHand || job || asksNothingElse() && unowned && withKnown;
   }
 
   /** "whats that for 7k" asks for no weed's name. */

@@ -1,5 +1,6 @@
 package plainsward.talk;
 
+import plainsward.reading.Ask;
 import plainsward.reading.Facts;
 import plainsward.units.Dimension;
 
@@ -21,7 +22,19 @@ final class FeedCues extends TurnCues {
         turn.first("label_rate")
             .map(f -> f.amount().dimension().equals(Dimension.MASS_PER_AREA))
             .orElse(false);
-    return thrown || mass && turn.asks("spread") && turn.asks("calibrate");
+    return thrown || asksGate() || mass && turn.asks("spread") && turn.asks("calibrate");
+  }
+
+  /** "open it or close it", of a spreader whose throw is known. */
+  private boolean asksGate() {
+    if (memory.has("spread_rate")) {
+      for (Ask ask : turn.asks()) {
+        if (ask.want().equals("spread_rate")) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Whether feeding or granules are asked about. */

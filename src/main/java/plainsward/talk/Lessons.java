@@ -37,6 +37,7 @@ final class Lessons {
     if (output) {
       measured(reply);
     }
+    reply.figure("spread_rate").flatMap(Figure::value).ifPresent(this::thrown);
     if (output && reply.figure("spray_rate").isPresent()
         || reply.figure("spread_rate").isPresent()) {
       lawnAgain();
@@ -56,6 +57,12 @@ final class Lessons {
       Fact fact = Fact.of("spray_rate", rate.get(), "as measured", 0);
       memory.replace("spray_rate", List.of(fact), turn);
     }
+  }
+
+  /** What a spreader was found to throw is held against a rate that is told later. */
+  private void thrown(Quantity rate) {
+    memory.replace("spread_rate", List.of(Fact.of("spread_rate", rate, "as measured", 0)), turn);
+    memory.drop("test_amount");
   }
 
   /** A test piece is not the lawn: what the lawn was before this turn, it is again. */

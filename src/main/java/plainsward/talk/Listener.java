@@ -63,6 +63,22 @@ final class Listener {
     settle(byRole);
     end(facts, byRole);
     form(facts);
+    inTank(byRole, all);
+  }
+
+  /** What is in the tank already stays so until another tank or lawn is spoken of. */
+  private void inTank(Map<String, List<Fact>> byRole, List<Fact> all) {
+    Fact hand = null;
+    boolean ground = false;
+    for (Fact fact : all) {
+      hand = fact.name().equals("in_hand") ? fact : hand;
+      ground |= GROUND.contains(fact.name());
+    }
+    if (hand != null && !ground) {
+      memory.replace("in_tank", List.of(hand.as("in_tank")), turn);
+    } else if (ground || byRole.containsKey("tank") || byRole.containsKey("spray_volume")) {
+      memory.drop("in_tank");
+    }
   }
 
   /** What the label says is the most that it allows. */

@@ -52,7 +52,7 @@ final class Subject {
     if (pending.needs("label_rate") && rates.namesUse()) {
       return waiting;
     }
-    if (isRedo()) {
+    if (isRedo() || isForOtherGround(own)) {
       return again;
     }
     boolean bothTogether =
@@ -103,6 +103,17 @@ final class Subject {
   /** Whether the handbook answers a topic. */
   static boolean isInWords(String code) {
     return Topics.of(code).map(t -> t instanceof NoteTopic).orElse(false);
+  }
+
+  /** "and for an 8k lawn" after what it costs: the cost again, and not a dose. */
+  private boolean isForOtherGround(List<String> own) {
+    return last.topics().contains("cost")
+        && own.equals(List.of("mix"))
+        && turn.asks().isEmpty()
+        && turn.says("follow-up")
+        && !turn.has("label_rate")
+        && !turn.has("strength")
+        && (turn.has("area") || turn.has("shape"));
   }
 
   /** "what's that in ml", "and the white jug?": the last request with the one thing changed. */

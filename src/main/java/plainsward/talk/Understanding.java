@@ -11,8 +11,8 @@ import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Unit;
-import plainsward.units.Units;
 import plainsward.units.UnitSystem;
+import plainsward.units.Units;
 
 /**
  * What a turn's loose ends mean in this talk: a bare number that answers the open question or
@@ -50,6 +50,7 @@ final class Understanding extends LooseEnds {
     again.tank().ifPresent(all::add);
     filled(all);
     new Fleet(turn, memory).join(all);
+    new PriceAgain(turn, memory).join(all);
     noneThisYear().ifPresent(all::add);
     return all;
   }

@@ -49,6 +49,13 @@ final class InHand {
       boolean sprayed = ground && rate.isPerArea() && isUsedUp();
       return Optional.of(sprayed ? applied() : checked());
     }
+    boolean ground = request.turn().has("area") || request.turn().has("shape");
+    if (request.has("in_tank") && request.has("tank") && !ground) {
+      boolean told = request.turn().has("strength") || request.turn().has("label_rate");
+      return request.says("mend")
+          ? Optional.of(mended())
+          : Optional.of(checked()).filter(r -> told);
+    }
     return Optional.empty();
   }
 
@@ -97,7 +104,7 @@ final class InHand {
 
   private Reply checked() {
     Quantity tank = request.amount("tank").orElseThrow();
-    Quantity hand = request.amount("in_hand").orElseThrow();
+    Quantity hand = hand();
     Dilution right = Dilution.of(tank, strength(), hand.unit());
     sheet.steps(right.steps());
     String should = sheet.figure("product_total", right.product());
@@ -126,6 +133,44 @@ final class InHand {
             + Shown.number(times)
             + " times that."
             + mend(tank, hand, right, times));
+  }
+
+  /** How what is in the tank is put right. */
+  private Reply mended() {
+    Quantity tank = request.amount("tank").orElseThrow();
+    Quantity hand = hand();
+    Dilution right = Dilution.of(tank, strength(), hand.unit());
+    sheet.steps(right.steps());
+    MixWords.cautions(request, sheet, Optional.of(rate));
+    String holds =
+        ": "
+            + Shown.of(tank)
+            + " takes "
+            + Shown.of(right.product())
+            + ", and "
+            + Shown.of(hand)
+            + " is in it.";
+    int more = right.product().compareTo(hand);
+    if (more == 0) {
+      return sheet.answer("Nothing to mend" + holds);
+    }
+    if (more > 0) {
+      String missing = sheet.figure("product_total", right.product().minus(hand));
+      return sheet.answer("Add " + missing + " of product to what is in the tank" + holds);
+    }
+    sheet.caution("above-label");
+    TopUp thin = TopUp.toWeaken(tank, hand, strength());
+    sheet.steps(thin.steps()).figure("spray_total", tank.plus(thin.volume()));
+    return sheet.answer(
+        "Add "
+            + Shown.of(thin.volume())
+            + " of water and no product"
+            + holds
+            + " If the tank is too small, move part of the mix to a clean bucket first.");
+  }
+
+  private Quantity hand() {
+    return request.amount("in_hand").or(() -> request.amount("in_tank")).orElseThrow();
   }
 
   private String mend(Quantity tank, Quantity hand, Dilution right, Ratio times) {

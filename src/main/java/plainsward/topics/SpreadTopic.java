@@ -30,9 +30,7 @@ public final class SpreadTopic implements Topic {
       return new NoteTopic("spread").reply(request);
     }
     if (request.turn().has("spread_rate")) {
-      Quantity thrown = request.amount("spread_rate").orElseThrow();
-      String shown = sheet.figure("spread_rate", thrown);
-      return sheet.answer("Your spreader throws " + shown + "." + target(request, thrown));
+      return thrown(request, sheet);
     }
     if (request.has("test_amount")) {
       return tested(request, sheet);
@@ -52,6 +50,9 @@ public final class SpreadTopic implements Topic {
           "label_rate",
           "bag");
     }
+    if (request.has("spread_rate") && (ground.isEmpty() || request.wants("spread_rate"))) {
+      return thrown(request, sheet);
+    }
     if (ground.isEmpty()) {
       return sheet.ask(Asking.question("area"), "area");
     }
@@ -61,6 +62,13 @@ public final class SpreadTopic implements Topic {
     sheet.figure("product_rate", rate.get());
     sheet.caution("read-label");
     return sheet.answer("Spread " + all + " in all." + Bags.told(request, sheet, total.result()));
+  }
+
+  /** What the spreader throws, held against the rate that is wanted. */
+  private static Reply thrown(Request request, Sheet sheet) {
+    Quantity thrown = request.amount("spread_rate").orElseThrow();
+    String shown = sheet.figure("spread_rate", thrown);
+    return sheet.answer("Your spreader throws " + shown + "." + target(request, thrown));
   }
 
   private static Reply bagsByArea(Request request, Sheet sheet) {
