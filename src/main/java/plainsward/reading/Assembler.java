@@ -87,6 +87,7 @@ final class Assembler {
     new BottlePairs(passage).join(all);
     new PricePairs(passage).join(all);
     new InTank(passage).join(all);
+    new Dials(passage).join(all);
     new CountedFacts(passage).join(all);
     offsets(all);
     longAndWide(all);

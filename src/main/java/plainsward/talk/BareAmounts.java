@@ -100,6 +100,9 @@ final class BareAmounts extends LooseEnds {
     if (pending.needs("container")) {
       return fact.as("container");
     }
+    if (pending.needs("spray_rate") && !turn.has("test_area") && !turn.has("area")) {
+      return laidDown(fact, fact.amount().unit());
+    }
     if (pending.needs("spray_volume") && !pending.needs("tank")) {
       return fact.as("spray_volume");
     }

@@ -123,6 +123,9 @@ final class BareNumbers extends LooseEnds {
     if (pending.needs("tank") && value.compareTo(Ratio.of(1000)) < 0) {
       return Optional.of(fact.as("tank").with(new Quantity(value, gallon()), Optional.empty()));
     }
+    if (pending.needs("spray_rate") && value.compareTo(LAWN) < 0) {
+      return Optional.of(laidDown(fact, gallon()));
+    }
     if (pending.needs("nitrogen_target")) {
       return Optional.of(
           fact.as("nitrogen_target")

@@ -36,7 +36,8 @@ final class Fleet {
       }
       return;
     }
-    if (area != null || find(all, "shape") != null) {
+    boolean lawns = count != null || memory.has("lawn_each");
+    if (!lawns || area != null || find(all, "shape") != null) {
       return;
     }
     Optional<Quantity> size = known("lawn_each").or(this::onlyLawn);

@@ -37,7 +37,9 @@ final class Lessons {
     if (output) {
       measured(reply);
     }
-    reply.figure("spread_rate").flatMap(Figure::value).ifPresent(this::thrown);
+    if (reply.figure("spread_rate").isPresent()) {
+      thrown(reply.figure("spread_rate").get().value().orElseThrow());
+    }
     if (output && reply.figure("spray_rate").isPresent()
         || reply.figure("spread_rate").isPresent()) {
       lawnAgain();

@@ -26,6 +26,7 @@ final class Listener {
           "listed_volume",
           "tank_part",
           "in_hand",
+          "dial_setting",
           "old_spray_rate",
           "old_label_rate");
 

@@ -1,6 +1,7 @@
 package plainsward.talk;
 
 import java.util.List;
+import java.util.Optional;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.units.Quantity;
@@ -45,6 +46,12 @@ abstract class LooseEnds {
     return fact.as("label_rate")
         .with(low, fact.high().map(h -> new Quantity(h.value(), unit.per(ground()))))
         .doubting(List.of("unit", "per"));
+  }
+
+  /** An amount of spray as what is laid down. */
+  Fact laidDown(Fact fact, Unit unit) {
+    Quantity low = new Quantity(fact.amount().value(), unit.per(ground()));
+    return fact.as("spray_rate").with(low, Optional.empty());
   }
 
   private Unit ground() {

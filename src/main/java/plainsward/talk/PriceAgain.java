@@ -31,6 +31,9 @@ final class PriceAgain {
 
   /** Takes a size without a number and the bare number beside it for a container's price. */
   void join(List<Fact> all) {
+    if (!memory.has("price")) {
+      return;
+    }
     Optional<Quantity> price = memory.latest("price").flatMap(told -> told.fact().value());
     if (price.isEmpty() || turn.has("price")) {
       return;

@@ -22,17 +22,9 @@ final class SumChooser extends TurnCues {
 
   /** The sum, or empty where nothing adds up. */
   String topic() {
-    if (isOverdone()) {
-      return "progress";
-    }
-    if (isForAllTimes()) {
-      return "buy";
-    }
-    if (turn.asks("cost") || has("price") && any("label_rate", "container", "area")) {
-      return "cost";
-    }
-    if (isRepeat()) {
-      return "repeat";
+    String first = first();
+    if (!first.isEmpty()) {
+      return first;
     }
     if (turn.asks().stream().anyMatch(a -> a.want().equals("setting"))) {
       return "spread";
@@ -59,6 +51,26 @@ final class SumChooser extends TurnCues {
       return "convert";
     }
     return groundOrDose();
+  }
+
+  /** The sums that rule out all others. */
+  private String first() {
+    if (isOverdone()) {
+      return "progress";
+    }
+    if (isForAllTimes()) {
+      return "buy";
+    }
+    if (turn.asks("cost") || has("price") && any("label_rate", "container", "area")) {
+      return "cost";
+    }
+    if (isRepeat()) {
+      return "repeat";
+    }
+    if (new HoseEnd(turn, memory).isAboutSetting()) {
+      return "mix";
+    }
+    return "";
   }
 
   /** The last sums that come in question: granules, how far it goes, a dose. */

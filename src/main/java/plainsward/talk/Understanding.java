@@ -51,6 +51,7 @@ final class Understanding extends LooseEnds {
     filled(all);
     new Fleet(turn, memory).join(all);
     new PriceAgain(turn, memory).join(all);
+    new HoseEnd(turn, memory).join(all);
     noneThisYear().ifPresent(all::add);
     return all;
   }

@@ -52,9 +52,10 @@ final class InHand {
     boolean ground = request.turn().has("area") || request.turn().has("shape");
     if (request.has("in_tank") && request.has("tank") && !ground) {
       boolean told = request.turn().has("strength") || request.turn().has("label_rate");
-      return request.says("mend")
-          ? Optional.of(mended())
-          : Optional.of(checked()).filter(r -> told);
+      if (request.says("mend")) {
+        return Optional.of(mended());
+      }
+      return told ? Optional.of(checked()) : Optional.empty();
     }
     return Optional.empty();
   }

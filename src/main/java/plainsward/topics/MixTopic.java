@@ -82,7 +82,13 @@ public final class MixTopic implements Topic {
     if (request.turn().has("makes_volume") && request.has("container")) {
       return Optional.of(InHand.madeStrength(request, sheet));
     }
-    return rate.flatMap(r -> new InHand(request, sheet, r).reply());
+    if (rate.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Reply> hand = new InHand(request, sheet, rate.get()).reply();
+    return hand.isPresent() || !request.has("dial")
+        ? hand
+        : new HoseEndDial(request, sheet, rate.get()).reply(Ground.of(request));
   }
 
   private static Reply dosed(Request request, Sheet sheet, Optional<LabelRate> rate, TankJob job) {
