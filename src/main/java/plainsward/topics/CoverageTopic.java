@@ -1,9 +1,12 @@
 package plainsward.topics;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.dosing.Coverage;
 import plainsward.dosing.Dilution;
+import plainsward.dosing.Step;
+import plainsward.dosing.Working;
 import plainsward.reply.Reply;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
@@ -109,8 +112,28 @@ public final class CoverageTopic implements Topic {
       sheet.figure("area_per_fill", coverage.area());
     }
     sheet.steps(coverage.steps()).caution("read-label");
+    Optional<Quantity> lawn =
+        request.wants("lawns")
+            ? request.amount("lawn_each").or(() -> Ground.of(request))
+            : Optional.empty();
+    if (lawn.isPresent() && coverage.area().dimension().equals(Dimension.AREA)) {
+      return lawns(sheet, coverage.area(), lawn.get(), area + ", " + what);
+    }
     String enough = Ground.of(request).map(ground -> verdict(ground, coverage.area())).orElse("");
     return sheet.answer("It goes " + area + ": " + what + "." + enough);
+  }
+
+  /** How many whole lawns that is. */
+  private static Reply lawns(Sheet sheet, Quantity covered, Quantity lawn, String what) {
+    Step lawns = Working.of("lawns", covered).over(lawn).roundedDown(Units.ONE);
+    sheet.steps(List.of(lawns));
+    return sheet.answer(
+        Shown.number(lawns.result().value())
+            + " lawns of "
+            + Shown.of(lawn)
+            + ": it goes "
+            + what
+            + ".");
   }
 
   private static String verdict(Quantity ground, Quantity covered) {

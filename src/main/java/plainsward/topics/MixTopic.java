@@ -23,6 +23,7 @@ public final class MixTopic implements Topic {
   private static final Set<String> SOMEBODY =
       Set.of("buddy", "boss", "he", "she", "old", "last", "not", "instead", "guy", "they", "was");
   private static final Set<String> LOTS = Set.of("lot", "lots", "property", "plot");
+  private static final Set<String> TANKS = Set.of("tank", "tankful", "load", "rig", "truck");
   private static final long MOST_FILLS = 300;
 
   @Override
@@ -32,7 +33,7 @@ public final class MixTopic implements Topic {
 
   @Override
   public Reply reply(Request request) {
-    Optional<Quantity> ground = Ground.of(request);
+    Optional<Quantity> ground = isFullTank(request) ? Optional.empty() : Ground.of(request);
     Optional<LabelRate> rate = LabelRate.of(request);
     boolean product = rate.isPresent();
     String topic = product && !rate.get().isPerArea() && ground.isEmpty() ? "strength" : "mix";
@@ -68,6 +69,17 @@ public final class MixTopic implements Topic {
       return new SprayOnly(request, sheet).reply(ground);
     }
     return dosed(request, sheet, rate, new JobMaker(request, sheet, rate, ground, volume).job());
+  }
+
+  /** "lawns avg 5k", no count of them, and then "how much in the tank": a full one is meant. */
+  private static boolean isFullTank(Request request) {
+    return request.has("lawn_each")
+        && request.has("tank")
+        && !request.turn().has("area")
+        && !request.has("lawn_count")
+        && request.turn().hasWord(TANKS)
+        && request.all("area").size() == 1
+        && request.amount("area").equals(request.amount("lawn_each"));
   }
 
   /** What is said of a mix that there is already, or of one that needs no mixing. */
