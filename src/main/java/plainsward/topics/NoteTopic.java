@@ -52,7 +52,8 @@ public class NoteTopic implements Topic {
   /** The reply to a part of the message. */
   public Reply reply(Request request, String words) {
     Sheet sheet = new Sheet(request, code);
-    Optional<Note> note = Notes.of(request, words, code, ANOTHER_KIND);
+    Optional<Note> found = Notes.of(request, words, code, ANOTHER_KIND);
+    Optional<Note> note = code.equals("progress") ? DeadYet.fitting(request, found) : found;
     if (note.isEmpty()) {
       return sheet.ask("Tell me a little more: what did you see, use or want to do?", "product");
     }
