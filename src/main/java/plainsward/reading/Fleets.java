@@ -28,7 +28,7 @@ final class Fleets {
           "accounts",
           "units",
           "plots");
-  private static final Set<String> EACH = Set.of("each", "apiece", "per", "ea");
+  private static final Set<String> EACH = Set.of("each", "apiece", "per", "ea", "average", "avg");
   private static final Set<String> MEAN =
       Set.of("each", "averaging", "average", "averages", "averaged", "avg", "ave", "avgs");
   private static final Set<String> OF = Set.of("of", "at", "@");

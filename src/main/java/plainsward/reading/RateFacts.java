@@ -51,7 +51,7 @@ final class RateFacts {
           "came",
           "fed");
   private static final Set<String> THROWS =
-      Set.of("puts", "throws", "throwing", "drops", "dropping");
+      Set.of("puts", "throws", "throwing", "drops", "dropping", "lays", "laying");
   private static final Set<String> HAND =
       Set.of(
           "put", "mixed", "poured", "used", "buddy", "boss", "added", "guy", "right", "did", "my",

@@ -18,6 +18,8 @@ final class BareNumbers extends LooseEnds {
   private static final Ratio HOURS = Ratio.of(12);
   private static final Set<String> BEFORE_HOUR =
       Set.of("at", "by", "till", "until", "around", "before", "after", "past");
+  private static final Set<String> WANTS =
+      Set.of("for", "wants", "says", "needs", "want", "is", "rate", "calls");
   private static final Set<String> OF = Set.of("of");
   private static final Set<String> FULL = Set.of("full", "more");
   private static final Set<String> THEM = Set.of("em", "them", "those", "these");
@@ -40,6 +42,12 @@ final class BareNumbers extends LooseEnds {
         && !turn.has("label_rate")
         && fact.amount().value().compareTo(Ratio.of(20)) < 0) {
       return perThousand(fact, system == UnitSystem.METRIC ? Units.MILLILITRE : Units.FL_OZ);
+    }
+    if (turn.has("spread_rate")
+        && !turn.has("label_rate")
+        && isWord(fact.at() - 1, WANTS)
+        && fact.amount().value().compareTo(LAWN) < 0) {
+      return perThousand(fact, turn.first("spread_rate").get().amount().unit().above());
     }
     if (isTankAgain(fact)) {
       return fact.as("tank").with(new Quantity(fact.amount().value(), gallon()), Optional.empty());

@@ -7,6 +7,7 @@ import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.reading.Token;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 
 /** Several lawns told in more than one turn: how many, how big each, "and for just one of them". */
 final class Fleet {
@@ -15,6 +16,10 @@ final class Fleet {
       Set.of("lawn", "yard", "house", "home", "property", "lot", "stop", "customer", "account");
   private static final Set<String> OF = Set.of("of");
   private static final Set<String> THEM = Set.of("them", "em", "those", "these", "the");
+
+  private static final Set<String> OFF =
+      Set.of("cancelled", "canceled", "cancels", "skipped", "dropped", "quit");
+  private static final List<String> FEW = List.of("one", "two", "three", "four", "five");
 
   private final Facts turn;
   private final Memory memory;
@@ -44,8 +49,12 @@ final class Fleet {
     if (size.isEmpty()) {
       return;
     }
+    if (less(all, size.get())) {
+      return;
+    }
     int one = memory.has("lawn_each") ? one() : -1;
-    if (count != null && !turn.asks().isEmpty() || count != null && turn.says("follow-up")) {
+    boolean meant = memory.has("lawn_each") || !turn.asks().isEmpty() || turn.says("follow-up");
+    if (count != null && meant) {
       all.add(times(count, size.get(), count.amount()));
       all.add(Fact.of("lawn_each", size.get(), count.said(), count.at()));
     } else if (one >= 0) {
@@ -53,6 +62,37 @@ final class Fleet {
       all.add(Fact.of("area", size.get(), said, one).doubting(List.of("square")));
       all.add(Fact.of("lawn_each", size.get(), said, one));
     }
+  }
+
+  /** "two cancelled": so many lawns fewer. */
+  private boolean less(List<Fact> all, Quantity each) {
+    Optional<Quantity> area = onlyLawn();
+    for (int i = 1; i < turn.tokens().size() && area.isPresent(); i++) {
+      if (!isWord(i, OFF) || !memory.has("lawn_each")) {
+        continue;
+      }
+      int few = isWord(i - 1, THEM) && isWord(i - 2, OF) ? i - 3 : i - 1;
+      Optional<Ratio> many = few < 0 ? Optional.empty() : number(few);
+      if (many.isPresent() && each.times(many.get()).compareTo(area.get()) < 0) {
+        String said = turn.tokens().get(few).said() + " " + turn.tokens().get(i).said();
+        Quantity rest = area.get().minus(each.times(many.get()));
+        all.removeIf(fact -> fact.at() == few);
+        all.add(Fact.of("area", rest, said, few).doubting(List.of("square")));
+        all.add(Fact.of("lawn_each", each, said, few));
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Optional<Ratio> number(int i) {
+    for (Fact fact : turn.of("number")) {
+      if (fact.at() == i && fact.high().isEmpty()) {
+        return Optional.of(fact.amount().value());
+      }
+    }
+    int word = FEW.indexOf(turn.tokens().get(i).norm());
+    return word < 0 ? Optional.empty() : Optional.of(Ratio.of(word + 1));
   }
 
   private static Fact times(Fact told, Quantity each, Quantity many) {

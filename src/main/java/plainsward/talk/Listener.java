@@ -121,7 +121,7 @@ final class Listener {
 
   /** Whether the product is ready to use, a concentrate, or dry. */
   private void form(Facts facts) {
-    if (facts.says("ready-to-use") && !facts.says("concentrate")) {
+    if (facts.says("ready-to-use") && !facts.says("concentrate") && !facts.has("in_hand")) {
       memory.replace(
           "ready_to_use", List.of(Fact.of("ready_to_use", "rtu", "ready to use", 0)), turn);
     } else if (facts.says("concentrate") || facts.has("label_rate") || facts.has("strength")) {
