@@ -40,6 +40,8 @@ final class PricePairs {
           "it",
           "holds");
 
+  private static final Set<String> VESSELS =
+      Set.of("jug", "bottle", "bag", "container", "gallon", "quart", "pint", "case", "gal");
   private static final Set<String> NAMING =
       Set.of("concentrate", "product", "stuff", "herbicide", "killer", "weed", "my", "now", "here");
 
@@ -94,9 +96,10 @@ final class PricePairs {
     }
     for (int i = 0; i < all.size(); i++) {
       Fact number = all.get(i);
-      if (number.name().equals("number") && number.high().isEmpty() && isPrice(all, i)) {
+      boolean bare = number.name().equals("number") && number.high().isEmpty();
+      if (bare && isPrice(all, i) || isOfVessel(number)) {
         Quantity money = Quantity.of(number.amount().value(), "USD");
-        all.set(i, number.as("price").with(money, Optional.empty()));
+        all.set(i, number.as("price").with(money, Optional.empty()).doubting(List.of()).of(""));
       }
     }
   }
@@ -128,6 +131,14 @@ final class PricePairs {
       }
     }
     return false;
+  }
+
+  /** "the jug is 150", where money is spoken of, is no ground. */
+  private boolean isOfVessel(Fact area) {
+    return area.name().equals("area")
+        && area.leavesOpen("square")
+        && passage.in(area.at() - 1, Set.of("is", "costs", "runs", "at"))
+        && passage.in(area.at() - 2, VESSELS);
   }
 
   /** A number that a size goes before, or one with cents. */

@@ -5,6 +5,7 @@ import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
 import plainsward.units.Unit;
+import plainsward.units.UnitSystem;
 import plainsward.units.Units;
 
 /** What is in the tank, what a test threw, how fast one goes. */
@@ -13,6 +14,7 @@ final class SprayerFacts {
   private static final Set<String> PER = Set.of("per", "/", "each", "every");
   private static final Set<String> TANKS =
       Set.of("tank", "sprayer", "rig", "backpack", "knapsack", "skid");
+  private static final Set<String> TRUCKS = Set.of("truck", "ours", "mine", "trailer");
   private static final Set<String> GROUND = Set.of("area", "shape", "test_area");
 
   private final Passage passage;
@@ -25,6 +27,7 @@ final class SprayerFacts {
   void join(List<Fact> all) {
     perThousand(all);
     leftInTank(all);
+    holding(all);
     walking(all);
     catches(all);
   }
@@ -53,6 +56,25 @@ final class SprayerFacts {
 
   private static boolean isOf(Fact fact, Dimension dimension) {
     return fact.value().isPresent() && fact.amount().dimension().equals(dimension);
+  }
+
+  /** "the truck holds 200": gallons. */
+  private void holding(List<Fact> all) {
+    boolean metric = passage.system() == UnitSystem.METRIC;
+    boolean imperial = passage.system() == UnitSystem.IMPERIAL;
+    Unit unit = metric ? Units.LITRE : imperial ? Units.IMPERIAL_GALLON : Units.GALLON;
+    for (int i = 0; i < all.size(); i++) {
+      Fact number = all.get(i);
+      boolean holds =
+          number.name().equals("number")
+              && number.value().isPresent()
+              && passage.in(number.at() - 1, Set.of("holds"))
+              && (passage.in(number.at() - 2, TANKS) || passage.in(number.at() - 2, TRUCKS));
+      if (holds && UsedUp.named(all, Set.of("tank")).isEmpty()) {
+        Quantity size = new Quantity(number.amount().value(), unit);
+        all.set(i, number.as("tank").with(size, number.high()).doubting(List.of("gallon")));
+      }
+    }
   }
 
   /** "the tank has 12 gal left of 25": what is left is in the tank, and 25 is its size. */
