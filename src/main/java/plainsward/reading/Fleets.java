@@ -40,7 +40,13 @@ final class Fleets {
   private static final Ratio LEAST = Ratio.of(500);
   private static final Ratio MOST = Ratio.of(1_000);
 
+  private static final int NEAR = 3;
+
   private final Passage passage;
+  private boolean paired;
+
+  /** Where the lawns begin that are counted by now. */
+  private int done = Integer.MAX_VALUE;
 
   Fleets(Passage passage) {
     this.passage = passage;
@@ -48,10 +54,19 @@ final class Fleets {
 
   /** Takes the counts of lawns into the ground that they count. */
   void join(List<Fact> all) {
+    paired = areCountedAlike(all);
+    int found = 0;
     for (int i = all.size() - 1; i >= 0; i--) {
-      if (crossed(all, i) || someOf(all, i) || counted(all, i)) {
-        return;
+      boolean fresh = i < all.size() && passage.end(all.get(i)) <= done;
+      if (fresh && (crossed(all, i) || someOf(all, i) || counted(all, i))) {
+        found++;
       }
+    }
+    if (found > 0) {
+      if (found > 1) {
+        all.removeIf(fact -> fact.name().equals("lawn_each"));
+      }
+      return;
     }
     for (int i = 0; i < all.size(); i++) {
       if (isCount(all.get(i)) && !isOneOfMany(all.get(i))) {
@@ -60,9 +75,22 @@ final class Fleets {
     }
   }
 
+  /** "8 lawns at 4k and 5 lawns at 7k": each size has its count. */
+  private boolean areCountedAlike(List<Fact> all) {
+    int counts = 0;
+    int areas = 0;
+    for (Fact fact : all) {
+      counts += isCount(fact) ? 1 : 0;
+      areas += isArea(fact) ? 1 : 0;
+    }
+    return counts == areas;
+  }
+
   /** Whether the words say that this area is one lawn's. */
   private boolean isEach(Fact area) {
-    return passage.after(passage.end(area), 2, EACH) || passage.before(area.at(), 3, MEAN);
+    boolean all =
+        passage.before(area.at(), 2, ABOUT) && passage.before(area.at(), 3, Set.of("all"));
+    return all || passage.after(passage.end(area), 2, EACH) || passage.before(area.at(), 3, MEAN);
   }
 
   private static boolean isArea(Fact fact) {
@@ -153,7 +181,9 @@ final class Fleets {
       return false;
     }
     for (Fact other : all) {
-      if (other != area && isArea(other)) {
+      int between = other.at() - passage.end(area);
+      boolean listed = between < NEAR && other.at() > count.at();
+      if (!paired && other != area && isArea(other) && listed) {
         return false;
       }
     }
@@ -217,5 +247,6 @@ final class Fleets {
     String said = passage.said(from, passage.end(area));
     all.set(all.indexOf(area), sum.saidAs(said, from).of(""));
     all.add(area.as("lawn_each").with(each, Optional.empty()).of(""));
+    done = from;
   }
 }
