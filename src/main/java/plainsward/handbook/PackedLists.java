@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.index.IndexReader;
+import plainsward.trade.ByteReader;
 import plainsward.trade.PackedRows;
 import plainsward.trade.PackedWords;
 import plainsward.trade.Row;
@@ -34,7 +35,7 @@ final class PackedLists implements NoteLists {
 
   private static final int OF_DOCUMENT = 3;
 
-  private final ByteReader bytes;
+  private final byte[] bytes;
   private final int end;
   private final PackedWords stems;
   private final PackedWords topics;
@@ -49,7 +50,7 @@ final class PackedLists implements NoteLists {
 
   PackedLists() {
     byte[] packed = NotePack.bytes(NotePack.LISTS);
-    bytes = new ByteReader(packed);
+    bytes = packed;
     end = packed.length;
     stems = new PackedWords(packed, part(0));
     words = new Postings[lists(1)];
@@ -57,23 +58,23 @@ final class PackedLists implements NoteLists {
     topics = new PackedWords(packed, part(3));
     ofTopics = new BitSet[lists(4)];
     documents = part(5) + 2;
-    size = bytes.two(part(5));
+    size = ByteReader.two(bytes, part(5));
     ids = new PackedWords(packed, part(6));
-    notes = new Note[bytes.two(part(7))];
+    notes = new Note[ByteReader.two(bytes, part(7))];
   }
 
   private int part(int number) {
-    return bytes.three(3 * number);
+    return ByteReader.three(bytes, 3 * number);
   }
 
   /** How many lists a part has: the first begins behind what says where each begins. */
   private int lists(int part) {
-    return (bytes.three(part(part)) - part(part)) / 3;
+    return (ByteReader.three(bytes, part(part)) - part(part)) / 3;
   }
 
   /** Where a list of a part begins. */
   private int list(int part, int number) {
-    return bytes.three(part(part) + 3 * number);
+    return ByteReader.three(bytes, part(part) + 3 * number);
   }
 
   @Override
@@ -103,16 +104,16 @@ final class PackedLists implements NoteLists {
   }
 
   private Postings read(int list) {
-    int count = bytes.two(list);
+    int count = ByteReader.two(bytes, list);
     int[] documents = new int[count];
     float[] scores = new float[count];
     int at = list + 2;
     for (int i = 0; i < count; i++) {
-      documents[i] = bytes.two(at + 2 * i);
+      documents[i] = ByteReader.two(bytes, at + 2 * i);
     }
     at += 2 * count;
     for (int i = 0; i < count; i++) {
-      scores[i] = Float.intBitsToFloat(bytes.four(at + 4 * i));
+      scores[i] = Float.intBitsToFloat(ByteReader.four(bytes, at + 4 * i));
     }
     return new Postings(documents, scores);
   }
@@ -122,7 +123,7 @@ final class PackedLists implements NoteLists {
     int number = stems.find(stem);
     return number == PackedWords.NONE
         ? 0
-        : bytes.two(list(field.equals(Fields.WORDS) ? 1 : 2, number));
+        : ByteReader.two(bytes, list(field.equals(Fields.WORDS) ? 1 : 2, number));
   }
 
   @Override
@@ -147,8 +148,8 @@ final class PackedLists implements NoteLists {
     if (known == null) {
       int list = list(4, number);
       known = new BitSet(size);
-      for (int i = 0; i < bytes.two(list); i++) {
-        known.set(bytes.two(list + 2 + 2 * i));
+      for (int i = 0; i < ByteReader.two(bytes, list); i++) {
+        known.set(ByteReader.two(bytes, list + 2 + 2 * i));
       }
       ofTopics[number] = known;
     }
@@ -161,12 +162,12 @@ final class PackedLists implements NoteLists {
 
   @Override
   public int place(int document) {
-    return bytes.one(document(document)) - LEAST_PLACE;
+    return ByteReader.one(bytes, document(document)) - LEAST_PLACE;
   }
 
   @Override
   public Note note(int document) {
-    int number = bytes.two(document(document) + 1);
+    int number = ByteReader.two(bytes, document(document) + 1);
     if (notes[number] == null) {
       int file = number / NotePack.NOTES_OF_FILE;
       List<Row> rows = files.get(file);
@@ -188,7 +189,7 @@ final class PackedLists implements NoteLists {
 
   @Override
   public Collection<String> stems() {
-    return bytes.lines(part(8), end);
+    return ByteReader.lines(bytes, part(8), end);
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import plainsward.trade.ByteReader;
 import plainsward.trade.PackedWords;
 
 /**
@@ -25,7 +26,7 @@ final class Synonyms {
   /** The parts of the bytes. */
   static final int PARTS = 5;
 
-  private final ByteReader bytes;
+  private final byte[] bytes;
   private final PackedWords phrases;
   private final PackedWords words;
   private final PackedWords firsts;
@@ -44,12 +45,12 @@ final class Synonyms {
 
   /** What {@link SynonymMaker} packed. */
   Synonyms(byte[] packed) {
-    bytes = new ByteReader(packed);
-    phrases = new PackedWords(packed, bytes.three(0));
-    words = new PackedWords(packed, bytes.three(3));
-    firsts = new PackedWords(packed, bytes.three(6));
-    ways = bytes.three(9);
-    lines = bytes.three(12);
+    bytes = packed;
+    phrases = new PackedWords(packed, ByteReader.three(bytes, 0));
+    words = new PackedWords(packed, ByteReader.three(bytes, 3));
+    firsts = new PackedWords(packed, ByteReader.three(bytes, 6));
+    ways = ByteReader.three(bytes, 9);
+    lines = ByteReader.three(bytes, 12);
     end = packed.length;
   }
 
@@ -70,7 +71,7 @@ final class Synonyms {
 
   /** The words of all phrases that can be said. */
   List<String> words() {
-    return bytes.lines(lines, end);
+    return ByteReader.lines(bytes, lines, end);
   }
 
   /** The longest phrase of the table that begins at a word. */
@@ -88,22 +89,22 @@ final class Synonyms {
   private List<List<String>> others(int phrase) {
     List<List<String>> all = known.get(phrase);
     if (all == null) {
-      all = Collections.unmodifiableList(read(bytes.three(ways + 3 * phrase)));
+      all = Collections.unmodifiableList(read(ByteReader.three(bytes, ways + 3 * phrase)));
       known.put(phrase, all);
     }
     return all;
   }
 
   private List<List<String>> read(int place) {
-    int count = bytes.one(place);
+    int count = ByteReader.one(bytes, place);
     int at = place + 1;
     List<List<String>> all = new ArrayList<>(count);
     for (int i = 0; i < count; i++) {
       List<String> stems = new ArrayList<>(2);
-      int length = bytes.one(at++);
+      int length = ByteReader.one(bytes, at++);
       for (int k = 0; k < length; k++) {
-        stems.add(bytes.text(at));
-        at += 1 + bytes.one(at);
+        stems.add(ByteReader.text(bytes, at));
+        at += 1 + ByteReader.one(bytes, at);
       }
       all.add(stems);
     }

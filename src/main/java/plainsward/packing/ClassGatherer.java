@@ -1,9 +1,6 @@
 package plainsward.packing;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.DataOutputStream;
-import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -11,25 +8,21 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.net.URL;
 import java.net.URLClassLoader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import plainsward.trade.PackedWords;
+import plainsward.trade.PackedClasses;
 
 /**
  * Gathers the classes that an answer needs into one file, in the order that they are first asked
  * for, by answering questions in a class loader that takes notes. Run by the build with two
- * arguments: the folder of the compiled classes, and the file of the questions, a line each. {@code
- * terminal.QuickLoader} says what the file looks like.
+ * arguments: the folder of the compiled classes, and the file of the questions, a line each. {@link
+ * PackedClasses} says what the file looks like, and {@code terminal.QuickLoader} reads it.
  */
 public final class ClassGatherer {
-  private static final String FILE = "plainsward/terminal/quick.bin";
-  private static final int HEAD = 8;
-
   /** Classes that hold so much text that they are better read when they are wanted. */
   private static final int LARGE = 100_000;
 
@@ -43,7 +36,7 @@ public final class ClassGatherer {
       throw new IllegalArgumentException("CLASSES-FOLDER QUESTIONS-FILE were expected");
     }
     Path classes = Path.of(args[0]);
-    Path file = classes.resolve(FILE);
+    Path file = classes.resolve(PackedClasses.FILE);
     Files.deleteIfExists(file);
     Path nowhere = classes.resolveSibling("no-records");
     Set<String> names = new LinkedHashSet<>();
@@ -59,30 +52,7 @@ public final class ClassGatherer {
         gathered.put(name, Files.readAllBytes(from));
       }
     }
-    Files.write(file, written(gathered));
-  }
-
-  private static byte[] written(Map<String, byte[]> classes) throws IOException {
-    Map<String, Integer> numbers = new LinkedHashMap<>();
-    classes.keySet().forEach(name -> numbers.put(name, numbers.size()));
-    int start = HEAD + Integer.BYTES * (classes.size() + 1);
-    int size = classes.values().stream().mapToInt(each -> each.length).sum();
-    byte[] names = (String.join("\n", numbers.keySet()) + "\n").getBytes(StandardCharsets.US_ASCII);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    DataOutputStream out = new DataOutputStream(bytes);
-    out.writeInt(start + size);
-    out.writeInt(start + size + names.length);
-    for (byte[] each : classes.values()) {
-      out.writeInt(start);
-      start += each.length;
-    }
-    out.writeInt(start);
-    for (byte[] each : classes.values()) {
-      out.write(each);
-    }
-    out.write(names);
-    out.write(PackedWords.packed(numbers));
-    return bytes.toByteArray();
+    Files.write(file, PackedClasses.packed(gathered));
   }
 
   /** Runs the program's own way in on a command line. */

@@ -84,7 +84,7 @@ final class AreaLists {
         all.removeIf(f -> f.name().equals("area") && f != lawn);
         return;
       }
-      if (joined && hasWord(REST)) {
+      if (joined && passage.hasWord(REST)) {
         all.set(i, part.as("minus").of(""));
         all.set(i + 1, whole.of(""));
       } else if (joined) {
@@ -111,15 +111,6 @@ final class AreaLists {
         && passage.in(of, Set.of("of"))
         && passage.in(of + 1, Set.of("it", "that", "which", "them"))
         && passage.in(noun, Set.of("lawn", "grass", "turf"));
-  }
-
-  private boolean hasWord(Set<String> words) {
-    for (Token token : passage.tokens()) {
-      if (words.contains(token.norm())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** "50 ml for 50 m2, I need to cover 80": ground in the label's own measure. */
@@ -199,7 +190,7 @@ final class AreaLists {
         all.stream()
             .filter(f -> f.name().equals("area") && f.value().isPresent() && f.owner().isEmpty())
             .toList();
-    if (areas.size() != 2 || passage.tokens().stream().anyMatch(t -> ADDED.contains(t.norm()))) {
+    if (areas.size() != 2 || passage.hasWord(ADDED)) {
       return;
     }
     Fact second = areas.get(1);

@@ -318,7 +318,7 @@ final class Assembler {
     if (sides.size() == wanted || (form.equals("triangle") && sides.size() == 3)) {
       all.removeAll(used);
       String words = String.join(", ", used.stream().map(Fact::said).toList());
-      all.add(shape(form, inOrder(used), words, used.get(0).at()));
+      all.add(Fact.shape(form, inOrder(used), words, used.get(0).at()));
     }
   }
 
@@ -326,7 +326,7 @@ final class Assembler {
    * Of several pieces the one that the form's word stands beside: "30x50, plus a triangle 20x30".
    */
   private boolean isNamed(String form, Fact piece, List<Fact> all) {
-    if (UsedUp.named(all, Set.of("shape")).size() < 2) {
+    if (Facts.named(all, Set.of("shape")).size() < 2) {
       return true;
     }
     for (int i = piece.at() - 1; i >= Math.max(0, piece.at() - MOST_BETWEEN); i--) {
@@ -366,29 +366,13 @@ final class Assembler {
         && fact.amount().dimension().equals(Dimension.LENGTH);
   }
 
-  private static Fact shape(String form, List<Quantity> sides, String said, int at) {
-    return new Fact(
-        "shape",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(form),
-        Optional.empty(),
-        sides,
-        said,
-        at,
-        List.of(),
-        "");
-  }
-
   /** "55 feet long 38 feet wide" is a rectangle, whatever else it is for. */
   private void longAndWide(List<Fact> all) {
     List<Fact> lengths = all.stream().filter(Assembler::isLength).toList();
     if (lengths.size() != 2) {
       return;
     }
-    boolean words =
-        passage.tokens().stream().anyMatch(t -> t.is("long") || t.is("of"))
-            && passage.tokens().stream().anyMatch(t -> t.is("wide"));
+    boolean words = passage.hasWord(Set.of("long", "of")) && passage.hasWord(Set.of("wide"));
     boolean calibrating = all.stream().anyMatch(f -> CALIBRATING.contains(f.name()));
     if (!words || calibrating) {
       return;
@@ -396,7 +380,8 @@ final class Assembler {
     all.removeAll(lengths);
     Fact first = lengths.get(0);
     List<Quantity> sides = List.of(first.amount(), lengths.get(1).amount());
-    all.add(shape("rectangle", sides, first.said() + ", " + lengths.get(1).said(), first.at()));
+    all.add(
+        Fact.shape("rectangle", sides, first.said() + ", " + lengths.get(1).said(), first.at()));
   }
 
   /** "across every 10 foot: 22 25 31": widths measured at even steps. */
@@ -415,7 +400,7 @@ final class Assembler {
         widths.forEach(w -> sides.add(new Quantity(w.amount().value(), unit)));
         all.removeAll(widths);
         all.removeIf(f -> f.at() < place && f.name().equals("number"));
-        all.add(shape("offsets", sides, passage.said(i, passage.tokens().size()), i));
+        all.add(Fact.shape("offsets", sides, passage.said(i, passage.tokens().size()), i));
         return;
       }
     }

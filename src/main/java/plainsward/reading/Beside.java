@@ -79,7 +79,7 @@ final class Beside {
 
   /** "3 bags 50 lb 24-0-10", "two bags of 15-0-15 50 lb": what is spread is so many bags. */
   private void severalBags(List<Fact> all) {
-    boolean feed = UsedUp.named(all, Set.of("bag", "analysis")).size() == 2;
+    boolean feed = Facts.named(all, Set.of("bag", "analysis")).size() == 2;
     for (int i = 1; feed && i < passage.tokens().size(); i++) {
       Integer many = passage.in(i, Set.of("bags", "sacks")) ? count(passage.word(i - 1)) : null;
       if (many != null && many > 1 && many <= MOST_LEFT_OUT) {

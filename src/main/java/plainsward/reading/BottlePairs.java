@@ -45,10 +45,10 @@ final class BottlePairs {
 
   /** Puts the label's rate in place of the ground. */
   void join(List<Fact> all) {
-    List<Fact> stuff = UsedUp.named(all, STUFF);
+    List<Fact> stuff = Facts.named(all, STUFF);
     makes(all, stuff);
     if (stuff.size() != 1
-        || !UsedUp.named(all, RATES).isEmpty()
+        || !Facts.named(all, RATES).isEmpty()
         || stuff.get(0).high().isPresent()) {
       return;
     }
@@ -67,9 +67,9 @@ final class BottlePairs {
 
   /** "it makes 20 gallons and it's 32 oz", and another volume is wanted: so strong is the mix. */
   private static void makes(List<Fact> all, List<Fact> stuff) {
-    List<Fact> made = UsedUp.named(all, Set.of("makes_volume"));
-    boolean wanted = !UsedUp.named(all, WANTED).isEmpty();
-    if (stuff.size() != 1 || made.size() != 1 || !wanted || !UsedUp.named(all, RATES).isEmpty()) {
+    List<Fact> made = Facts.named(all, Set.of("makes_volume"));
+    boolean wanted = !Facts.named(all, WANTED).isEmpty();
+    if (stuff.size() != 1 || made.size() != 1 || !wanted || !Facts.named(all, RATES).isEmpty()) {
       return;
     }
     Fact content = stuff.get(0);

@@ -77,7 +77,7 @@ final class CountedFacts {
   /** "31 paces by 22 paces, a pace is 2.5 ft". */
   private void paces(List<Fact> all) {
     Optional<Fact> pace = all.stream().filter(f -> f.name().equals("pace")).findFirst();
-    if (pace.isPresent() && hasWord(PACED)) {
+    if (pace.isPresent() && passage.hasWord(PACED)) {
       all.replaceAll(f -> isPaced(f) ? inPaces(f, pace.get().amount()) : f);
     }
     List<Fact> steps =
@@ -96,22 +96,7 @@ final class CountedFacts {
     int from = steps.get(0).at();
     String said = passage.said(from, passage.end(steps.get(1)));
     all.removeAll(steps);
-    all.add(
-        new Fact(
-            "shape",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.of("rectangle"),
-            Optional.empty(),
-            lengths,
-            said,
-            from,
-            List.of(),
-            ""));
-  }
-
-  private boolean hasWord(Set<String> words) {
-    return passage.tokens().stream().anyMatch(t -> words.contains(t.norm()));
+    all.add(Fact.shape("rectangle", lengths, said, from));
   }
 
   /** "I paced 40 by 62": sides with no unit said. */
@@ -121,17 +106,8 @@ final class CountedFacts {
 
   private static Fact inPaces(Fact piece, Quantity pace) {
     List<Quantity> sides = piece.sides().stream().map(side -> pace.times(side.value())).toList();
-    return new Fact(
-        piece.name(),
-        Optional.empty(),
-        Optional.empty(),
-        piece.word(),
-        Optional.empty(),
-        sides,
-        piece.said(),
-        piece.at(),
-        List.of(),
-        piece.owner());
+    String form = piece.word().orElseThrow();
+    return Fact.shape(form, sides, piece.said(), piece.at()).of(piece.owner());
   }
 
   /** "8 ounces per hundred gallons, in 25": gallons again. */

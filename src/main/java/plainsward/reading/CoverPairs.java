@@ -85,7 +85,7 @@ final class CoverPairs {
       int at = passage.end(ground) + 1;
       int unit = passage.in(at, ARTICLES) ? at + 1 : at;
       Optional<Unit> one = gallon(passage.word(unit));
-      if (one.isPresent() && UsedUp.named(all, Set.of("spray_rate")).isEmpty()) {
+      if (one.isPresent() && Facts.named(all, Set.of("spray_rate")).isEmpty()) {
         Quantity rate = Rates.per(Quantity.of(1, one.get()), ground.amount());
         String said = passage.said(ground.at(), unit + 1);
         all.set(i, Fact.of("spray_rate", rate, said, ground.at()));

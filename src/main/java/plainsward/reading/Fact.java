@@ -71,6 +71,21 @@ public record Fact(
         "");
   }
 
+  /** A piece of ground of a form, by its sides. */
+  static Fact shape(String form, List<Quantity> sides, String said, int at) {
+    return new Fact(
+        "shape",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(form),
+        Optional.empty(),
+        sides,
+        said,
+        at,
+        List.of(),
+        "");
+  }
+
   /** A day. */
   public static Fact of(String name, LocalDate date, String said, int at) {
     return new Fact(

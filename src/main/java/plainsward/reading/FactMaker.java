@@ -115,18 +115,8 @@ final class FactMaker {
             : passage.role("area", piece.from(), piece.to(), "shape").equals("test_area")
                 ? "test_shape"
                 : "shape";
-    return List.of(
-        new Fact(
-            role,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.of(piece.form()),
-            Optional.empty(),
-            piece.sides(),
-            said(piece),
-            piece.from(),
-            piece.unitSaid() ? List.of() : List.of("side-unit"),
-            ""));
+    Fact shape = Fact.shape(piece.form(), piece.sides(), said(piece), piece.from());
+    return List.of(shape.as(role).doubting(piece.unitSaid() ? List.of() : List.of("side-unit")));
   }
 
   private List<Fact> rest(Mention mention) {

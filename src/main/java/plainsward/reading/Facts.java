@@ -120,6 +120,11 @@ public final class Facts {
     return false;
   }
 
+  /** Whether one of these words stands at a place of the text; outside it none does. */
+  public boolean isWord(int i, Set<String> words) {
+    return i >= 0 && i < tokens.size() && words.contains(tokens.get(i).norm());
+  }
+
   /** Whether one of these words stands in the text. */
   public boolean hasWord(Set<String> words) {
     Set<String> said = norms;
@@ -136,6 +141,17 @@ public final class Facts {
       }
     }
     return false;
+  }
+
+  /** The facts of these roles; a plain loop, since every question comes here. */
+  static List<Fact> named(List<Fact> all, Set<String> roles) {
+    List<Fact> found = new ArrayList<>();
+    for (Fact fact : all) {
+      if (roles.contains(fact.name())) {
+        found.add(fact);
+      }
+    }
+    return found;
   }
 
   /** Whether there is nothing to read: no word and no number. */

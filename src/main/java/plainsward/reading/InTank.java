@@ -50,6 +50,7 @@ final class InTank {
           "got",
           "rig");
   private static final Set<String> AT = Set.of("at", "mixed");
+  private static final int MOST_BETWEEN = 24;
   private static final Quantity LEAST = Quantity.of(64, Units.FL_OZ);
 
   private final Passage passage;
@@ -99,7 +100,7 @@ final class InTank {
     if (!two || !first.amount().dimension().equals(last.amount().dimension())) {
       return false;
     }
-    if (first.at() < left.at() || first.at() - passage.end(left) > JOINS.size()) {
+    if (first.at() < left.at() || first.at() - passage.end(left) > MOST_BETWEEN) {
       return false;
     }
     Quantity product = left.amount().times(first.amount(), first.amount().unit().above());

@@ -48,6 +48,16 @@ final class Passage {
     return words.contains(word(i));
   }
 
+  /** Whether one of these words stands in the text. */
+  boolean hasWord(Set<String> words) {
+    for (Token token : tokens) {
+      if (words.contains(token.norm())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The words from one token to before another. */
   String said(int from, int to) {
     if (from >= to || from >= tokens.size()) {

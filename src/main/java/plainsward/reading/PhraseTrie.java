@@ -1,10 +1,10 @@
 package plainsward.reading;
 
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import plainsward.trade.ByteReader;
 import plainsward.trade.PackedWords;
 
 /**
@@ -18,6 +18,9 @@ final class PhraseTrie {
 
   private static final int MOST_KEPT = 20_000;
 
+  /** A book's number is a byte. */
+  private static final int MOST_BOOKS = 128;
+
   private final byte[] bytes;
   private final PackedWords words;
   private final PackedWords prefixes;
@@ -26,21 +29,22 @@ final class PhraseTrie {
   private final int roots;
   private final int sequences;
   private final String[] tags;
+  private final int[][] wordless = new int[MOST_BOOKS][];
   private final Map<String, int[]> known = new ConcurrentHashMap<>();
 
   PhraseTrie(byte[] bytes) {
     this.bytes = bytes;
-    words = new PackedWords(bytes, three(TrieLayout.WORDS));
-    prefixes = new PackedWords(bytes, three(TrieLayout.PREFIXES));
-    shortest = three(TrieLayout.SHORTEST);
-    longest = three(TrieLayout.LONGEST);
-    roots = three(TrieLayout.ROOTS);
-    sequences = three(TrieLayout.SEQUENCES);
-    int at = three(TrieLayout.TAG_NAMES);
+    words = new PackedWords(bytes, ByteReader.three(bytes, TrieLayout.WORDS));
+    prefixes = new PackedWords(bytes, ByteReader.three(bytes, TrieLayout.PREFIXES));
+    shortest = ByteReader.three(bytes, TrieLayout.SHORTEST);
+    longest = ByteReader.three(bytes, TrieLayout.LONGEST);
+    roots = ByteReader.three(bytes, TrieLayout.ROOTS);
+    sequences = ByteReader.three(bytes, TrieLayout.SEQUENCES);
+    int at = ByteReader.three(bytes, TrieLayout.TAG_NAMES);
     tags = new String[bytes[at]];
     at++;
     for (int i = 0; i < tags.length; i++) {
-      tags[i] = new String(bytes, at + 1, bytes[at], StandardCharsets.ISO_8859_1);
+      tags[i] = ByteReader.text(bytes, at);
       at += bytes[at] + 1;
     }
   }
@@ -49,7 +53,7 @@ final class PhraseTrie {
   PhraseHits find(int book, List<Token> tokens) {
     PhraseHits hits = new PhraseHits();
     int size = tokens.size();
-    int[] wordless = wordless(book);
+    int[] wordless = wordlessOf(book);
     Walk walk = new Walk(tokens, hits);
     for (int at = 0; at < size; at++) {
       hits.startAt(at);
@@ -63,13 +67,23 @@ final class PhraseTrie {
     return hits;
   }
 
+  /** Two threads may both find them; they are alike, and one of them stays. */
+  private int[] wordlessOf(int book) {
+    int[] labels = wordless[book];
+    if (labels == null) {
+      labels = wordless(book);
+      wordless[book] = labels;
+    }
+    return labels;
+  }
+
   /** The labels without words that phrases of a book begin with. */
   private int[] wordless(int book) {
     int[] labels = new int[TrieLayout.TAGS + tags.length];
     int count = 0;
     for (int label = TrieLayout.NUMBER; label < TrieLayout.TAGS + tags.length; label++) {
-      int at = three(roots + 3 * label);
-      for (int i = 0; at != 0 && i < two(at); i++) {
+      int at = ByteReader.three(bytes, roots + 3 * label);
+      for (int i = 0; at != 0 && i < ByteReader.two(bytes, at); i++) {
         if (bytes[at + 2 + 4 * i] == book) {
           labels[count++] = label;
           break;
@@ -81,17 +95,17 @@ final class PhraseTrie {
 
   /** The number of the meaning of a sequence. */
   int meaning(int sequence) {
-    return two(sequences + 2 * sequence);
+    return ByteReader.two(bytes, sequences + 2 * sequence);
   }
 
   /** Goes all ways by which the phrases of a book begin with a label. */
   private void begin(Walk walk, int label, int book, int token) {
-    int at = three(roots + 3 * label);
+    int at = ByteReader.three(bytes, roots + 3 * label);
     if (at != 0) {
-      int end = at + 2 + 4 * two(at);
+      int end = at + 2 + 4 * ByteReader.two(bytes, at);
       for (int i = at + 2; i < end; i += 4) {
         if (bytes[i] == book) {
-          walk.first(label, three(i + 1), token);
+          walk.first(label, ByteReader.three(bytes, i + 1), token);
         }
       }
     }
@@ -134,14 +148,6 @@ final class PhraseTrie {
     return labels;
   }
 
-  private int two(int at) {
-    return (bytes[at] & 0xFF) << 8 | bytes[at + 1] & 0xFF;
-  }
-
-  private int three(int at) {
-    return (bytes[at] & 0xFF) << 16 | (bytes[at + 1] & 0xFF) << 8 | bytes[at + 2] & 0xFF;
-  }
-
   /** One text, along the ways of the trie. */
   private final class Walk {
     private final List<Token> tokens;
@@ -177,13 +183,13 @@ final class PhraseTrie {
       int ends = bytes[node] & 0xFF;
       int place = node + 1;
       for (int i = 0; i < ends; i++, place += 2) {
-        hits.add(two(place), at);
+        hits.add(ByteReader.two(bytes, place), at);
       }
       int special = bytes[place] & 0xFF;
-      int spoken = two(place + 1);
+      int spoken = ByteReader.two(bytes, place + 1);
       place += 3;
       for (int i = 0; i < special; i++, place += TrieLayout.WAY) {
-        special(two(place), three(place + 2), at);
+        special(ByteReader.two(bytes, place), ByteReader.three(bytes, place + 2), at);
       }
       if (spoken > 0 && at < size) {
         for (int label : labels(at)) {
@@ -198,15 +204,15 @@ final class PhraseTrie {
       int high = count;
       while (low < high) {
         int middle = (low + high) >>> 1;
-        if (two(ways + TrieLayout.WAY * middle) < label) {
+        if (ByteReader.two(bytes, ways + TrieLayout.WAY * middle) < label) {
           low = middle + 1;
         } else {
           high = middle;
         }
       }
       int way = ways + TrieLayout.WAY * low;
-      for (; low < count && two(way) == label; low++, way += TrieLayout.WAY) {
-        from(three(way + 2), at + 1);
+      for (; low < count && ByteReader.two(bytes, way) == label; low++, way += TrieLayout.WAY) {
+        from(ByteReader.three(bytes, way + 2), at + 1);
       }
     }
 

@@ -91,7 +91,7 @@ final class PricePairs {
 
   /** "a pint at 24 or a gallon at 150, which is cheaper": numbers beside sizes are dollars. */
   private void barePrices(List<Fact> all) {
-    if (!isAboutMoney() || !UsedUp.named(all, Set.of("price")).isEmpty()) {
+    if (!isAboutMoney() || !Facts.named(all, Set.of("price")).isEmpty()) {
       return;
     }
     for (int i = 0; i < all.size(); i++) {

@@ -78,8 +78,8 @@ final class RatePieces {
    * number is gallons of spray, the one after a tank or after the ounces.
    */
   private void outputBeside(List<Fact> all) {
-    List<Fact> rates = UsedUp.named(all, Set.of("label_rate"));
-    if (rates.size() != 2 || !UsedUp.named(all, Set.of("spray_rate")).isEmpty()) {
+    List<Fact> rates = Facts.named(all, Set.of("label_rate"));
+    if (rates.size() != 2 || !Facts.named(all, Set.of("spray_rate")).isEmpty()) {
       return;
     }
     for (int i = 0; i < 2; i++) {
@@ -92,7 +92,7 @@ final class RatePieces {
           rate.leavesOpen("unit")
               && isSlashed(rate)
               && (afterTank(all, rate)
-                  || !other.leavesOpen("unit") && !UsedUp.named(all, TANKS).isEmpty());
+                  || !other.leavesOpen("unit") && !Facts.named(all, TANKS).isEmpty());
       if (perThousand && rate.high().isEmpty() && (grams || bare)) {
         Unit unit = Units.GALLON.per(Units.THOUSAND_SQUARE_FEET);
         Quantity spray = new Quantity(rate.amount().value(), unit);

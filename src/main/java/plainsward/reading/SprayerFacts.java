@@ -70,7 +70,7 @@ final class SprayerFacts {
               && number.value().isPresent()
               && passage.in(number.at() - 1, Set.of("holds"))
               && (passage.in(number.at() - 2, TANKS) || passage.in(number.at() - 2, TRUCKS));
-      if (holds && UsedUp.named(all, Set.of("tank")).isEmpty()) {
+      if (holds && Facts.named(all, Set.of("tank")).isEmpty()) {
         Quantity size = new Quantity(number.amount().value(), unit);
         all.set(i, number.as("tank").with(size, number.high()).doubting(List.of("gallon")));
       }

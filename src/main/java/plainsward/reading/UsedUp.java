@@ -1,6 +1,5 @@
 package plainsward.reading;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import plainsward.units.Dimension;
@@ -41,8 +40,8 @@ final class UsedUp {
 
   /** Puts what was used in place of the start and the rest. */
   void join(List<Fact> all) {
-    List<Fact> ground = named(all, GROUND);
-    List<Fact> stuff = named(all, STUFF);
+    List<Fact> ground = Facts.named(all, GROUND);
+    List<Fact> stuff = Facts.named(all, STUFF);
     if (ground.size() != 1 || stuff.size() != 2 || !isUsed(stuff.get(0), stuff.get(1))) {
       return;
     }
@@ -64,17 +63,6 @@ final class UsedUp {
       Quantity rate = Rates.per(used, ground.get(0).amount());
       all.add(Fact.of("spray_rate", rate, said, start.at()));
     }
-  }
-
-  /** The facts of these roles; a plain loop, since every question comes here. */
-  static List<Fact> named(List<Fact> all, Set<String> roles) {
-    List<Fact> found = new ArrayList<>();
-    for (Fact fact : all) {
-      if (roles.contains(fact.name())) {
-        found.add(fact);
-      }
-    }
-    return found;
   }
 
   private boolean isUsed(Fact start, Fact rest) {

@@ -28,8 +28,7 @@ final class AskedAgain {
     Unit ground = Unit.of(fact.word().orElseThrow());
     boolean per =
         ground.dimension().equals(Dimension.AREA)
-            && fact.at() > 0
-            && PER.contains(turn.tokens().get(fact.at() - 1).norm())
+            && turn.isWord(fact.at() - 1, PER)
             && isRateAsked();
     Optional<Unit> stuff = memory.latest("label_rate").map(t -> t.fact().amount().unit().above());
     if (!per || stuff.isEmpty()) {

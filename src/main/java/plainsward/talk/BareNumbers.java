@@ -45,7 +45,7 @@ final class BareNumbers extends LooseEnds {
     }
     if (turn.has("spread_rate")
         && !turn.has("label_rate")
-        && isWord(fact.at() - 1, WANTS)
+        && turn.isWord(fact.at() - 1, WANTS)
         && fact.amount().value().compareTo(LAWN) < 0) {
       return perThousand(fact, turn.first("spread_rate").get().amount().unit().above());
     }
@@ -85,9 +85,11 @@ final class BareNumbers extends LooseEnds {
   /** "and for 3 of em", "what about two tanks": so many of the tank that is known. */
   private Optional<Fact> loads(Fact fact) {
     int next = fact.at() + 1;
-    boolean ofThem = isWord(next, OF) && isWord(next + 1, THEM);
+    boolean ofThem = turn.isWord(next, OF) && turn.isWord(next + 1, THEM);
     boolean counted =
-        (ofThem || isWord(next, LOADS) || isWord(next, FULL) && isWord(next + 1, LOADS))
+        (ofThem
+                || turn.isWord(next, LOADS)
+                || turn.isWord(next, FULL) && turn.isWord(next + 1, LOADS))
             && fact.high().isEmpty()
             && fact.amount().value().isWhole()
             && fact.amount().value().signum() > 0;
@@ -98,10 +100,6 @@ final class BareNumbers extends LooseEnds {
             .map(tank -> tank.times(fact.amount().value()))
             .map(spray -> fact.as("spray_volume").with(spray, Optional.empty()))
         : Optional.empty();
-  }
-
-  private boolean isWord(int i, Set<String> words) {
-    return i < turn.tokens().size() && words.contains(turn.tokens().get(i).norm());
   }
 
   private Fact area(Fact fact) {
@@ -164,7 +162,7 @@ final class BareNumbers extends LooseEnds {
     return number.amount().value().compareTo(HOURS) <= 0
         && !pending.needs("label_rate")
         && !pending.needs("strength")
-        && isWord(number.at() - 1, BEFORE_HOUR);
+        && turn.isWord(number.at() - 1, BEFORE_HOUR);
   }
 
   /** "make it 1.2": the number goes where a number of its size stood last. */

@@ -68,10 +68,10 @@ final class Fleet {
   private boolean less(List<Fact> all, Quantity each) {
     Optional<Quantity> area = onlyLawn();
     for (int i = 1; i < turn.tokens().size() && area.isPresent(); i++) {
-      if (!isWord(i, OFF) || !memory.has("lawn_each")) {
+      if (!turn.isWord(i, OFF) || !memory.has("lawn_each")) {
         continue;
       }
-      int few = isWord(i - 1, THEM) && isWord(i - 2, OF) ? i - 3 : i - 1;
+      int few = turn.isWord(i - 1, THEM) && turn.isWord(i - 2, OF) ? i - 3 : i - 1;
       Optional<Ratio> many = few < 0 ? Optional.empty() : number(few);
       if (many.isPresent() && each.times(many.get()).compareTo(area.get()) < 0) {
         String said = turn.tokens().get(few).said() + " " + turn.tokens().get(i).said();
@@ -115,16 +115,12 @@ final class Fleet {
     List<Token> tokens = turn.tokens();
     for (int i = 0; i + 1 < tokens.size(); i++) {
       boolean lawn = LAWN.contains(tokens.get(i + 1).norm());
-      boolean ofThem = isWord(i + 1, OF) && isWord(i + 2, THEM);
+      boolean ofThem = turn.isWord(i + 1, OF) && turn.isWord(i + 2, THEM);
       if (ONE.contains(tokens.get(i).norm()) && (lawn || ofThem)) {
         return i;
       }
     }
     return -1;
-  }
-
-  private boolean isWord(int i, Set<String> words) {
-    return i < turn.tokens().size() && words.contains(turn.tokens().get(i).norm());
   }
 
   private static Fact find(List<Fact> all, String name) {

@@ -68,12 +68,8 @@ final class PriceAgain {
 
   private boolean areJoined(Fact size, Fact number) {
     int between = number.at() - size.at();
-    boolean is = isWord(number.at() - 1, IS) && between > 1 && between <= MOST_WORDS;
-    boolean per = between == -2 && isWord(number.at() + 1, PER);
+    boolean is = turn.isWord(number.at() - 1, IS) && between > 1 && between <= MOST_WORDS;
+    boolean per = between == -2 && turn.isWord(number.at() + 1, PER);
     return is || per;
-  }
-
-  private boolean isWord(int i, Set<String> words) {
-    return i < turn.tokens().size() && words.contains(turn.tokens().get(i).norm());
   }
 }

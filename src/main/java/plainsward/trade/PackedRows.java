@@ -25,13 +25,13 @@ public final class PackedRows extends AbstractList<Row> implements RandomAccess 
   private PackedRows(String file, byte[] bytes) {
     this.bytes = bytes;
     this.file = file;
-    this.keys = new String[number(bytes, 0)];
+    this.keys = new String[ByteReader.four(bytes, 0)];
     int at = 4;
     for (int i = 0; i < keys.length; i++) {
       keys[i] = text(bytes, at).intern();
       at = afterText(bytes, at);
     }
-    this.rows = new Row[number(bytes, at)];
+    this.rows = new Row[ByteReader.four(bytes, at)];
     this.starts = at + 4;
   }
 
@@ -54,28 +54,21 @@ public final class PackedRows extends AbstractList<Row> implements RandomAccess 
   public Row get(int number) {
     Row row = rows[number];
     if (row == null) {
-      int start = number(bytes, starts + 4 * number);
+      int start = ByteReader.four(bytes, starts + 4 * number);
       row = new Row(file, number, new PackedValues(bytes, keys, start));
       rows[number] = row;
     }
     return row;
   }
 
-  static int number(byte[] bytes, int at) {
-    return bytes[at] << 24
-        | (bytes[at + 1] & 0xFF) << 16
-        | (bytes[at + 2] & 0xFF) << 8
-        | bytes[at + 3] & 0xFF;
-  }
-
   /** A length and the letters. */
   static String text(byte[] bytes, int at) {
-    int length = number(bytes, at);
+    int length = ByteReader.four(bytes, at);
     Charset charset = (length & WIDE) == 0 ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8;
     return new String(bytes, at + 4, length & ~WIDE, charset);
   }
 
   static int afterText(byte[] bytes, int at) {
-    return at + 4 + (number(bytes, at) & ~WIDE);
+    return at + 4 + (ByteReader.four(bytes, at) & ~WIDE);
   }
 }

@@ -40,17 +40,17 @@ public final class PackedValues extends AbstractMap<String, Object> {
     this.bytes = bytes;
     this.keys = keys;
     this.start = start;
-    this.made = new Object[PackedRows.number(bytes, start)];
+    this.made = new Object[ByteReader.four(bytes, start)];
   }
 
   @Override
   public Object get(Object key) {
     int at = start + 4;
     for (int i = 0; i < made.length; i++) {
-      if (keys[PackedRows.number(bytes, at)].equals(key)) {
+      if (keys[ByteReader.four(bytes, at)].equals(key)) {
         return made(i, at);
       }
-      at += HEAD + PackedRows.number(bytes, at + 5);
+      at += HEAD + ByteReader.four(bytes, at + 5);
     }
     return null;
   }
@@ -65,8 +65,8 @@ public final class PackedValues extends AbstractMap<String, Object> {
     Map<String, Object> all = new LinkedHashMap<>();
     int at = start + 4;
     for (int i = 0; i < made.length; i++) {
-      all.put(keys[PackedRows.number(bytes, at)], made(i, at));
-      at += HEAD + PackedRows.number(bytes, at + 5);
+      all.put(keys[ByteReader.four(bytes, at)], made(i, at));
+      at += HEAD + ByteReader.four(bytes, at + 5);
     }
     return Collections.unmodifiableMap(all).entrySet();
   }
@@ -92,7 +92,7 @@ public final class PackedValues extends AbstractMap<String, Object> {
   }
 
   private Row.Texts texts(int start) {
-    int count = PackedRows.number(bytes, start);
+    int count = ByteReader.four(bytes, start);
     int at = start + 4;
     List<String> items = new ArrayList<>(count);
     for (int i = 0; i < count; i++) {

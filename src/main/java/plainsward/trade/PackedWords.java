@@ -28,7 +28,7 @@ public final class PackedWords {
   public PackedWords(byte[] bytes, int start) {
     this.bytes = bytes;
     this.start = start;
-    this.mask = three(start) - 1;
+    this.mask = ByteReader.three(bytes, start) - 1;
   }
 
   /**
@@ -74,7 +74,7 @@ public final class PackedWords {
     int place = hash & mask;
     for (int at = at(place); at != 0; at = at(place)) {
       if ((bytes[start + at + 2] & 0xFF) == length && isAt(word, length, start + at + 3)) {
-        return (bytes[start + at] & 0xFF) << 8 | bytes[start + at + 1] & 0xFF;
+        return ByteReader.two(bytes, start + at);
       }
       place = (place + 1) & mask;
     }
@@ -82,7 +82,7 @@ public final class PackedWords {
   }
 
   private int at(int place) {
-    return three(start + HEAD + PLACE * place);
+    return ByteReader.three(bytes, start + HEAD + PLACE * place);
   }
 
   private boolean isAt(String word, int length, int at) {
@@ -92,9 +92,5 @@ public final class PackedWords {
       }
     }
     return true;
-  }
-
-  private int three(int at) {
-    return (bytes[at] & 0xFF) << 16 | (bytes[at + 1] & 0xFF) << 8 | bytes[at + 2] & 0xFF;
   }
 }
