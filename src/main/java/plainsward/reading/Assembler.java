@@ -81,6 +81,9 @@ final class Assembler {
     if (!form.isEmpty()) {
       reshape(all, form);
     }
+    new Parts(passage).join(all);
+    new MixLeft(passage).join(all);
+    new Takes(passage).join(all);
     new SprayerFacts(passage).join(all);
     new UsedUp(passage).join(all);
     new CoverPairs(passage).join(all);
@@ -98,6 +101,8 @@ final class Assembler {
     replacedByBut(all);
     oldRates(all);
     new Beside(passage).join(all);
+    new DatedLawns(passage).join(all);
+    new ToldRates(passage).join(all);
     return all;
   }
 

@@ -15,7 +15,8 @@ final class DateReader {
   /** Words before a month and a day in digits. */
   private static final Set<String> DATED =
       Set.of(
-          "on", "is", "sprayed", "since", "from", "date", "applied", "did", "treated", "was", "it");
+          "on", "is", "sprayed", "since", "from", "date", "applied", "did", "done", "treated",
+          "was", "it");
 
   private static final Map<String, Integer> MONTHS =
       Map.ofEntries(

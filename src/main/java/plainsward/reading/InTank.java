@@ -1,9 +1,11 @@
 package plainsward.reading;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Unit;
 import plainsward.units.Units;
 
 /**
@@ -50,6 +52,24 @@ final class InTank {
           "got",
           "rig");
   private static final Set<String> AT = Set.of("at", "mixed");
+  private static final Set<String> MADE =
+      Set.of("mixed", "mix", "mixes", "made", "batched", "filled", "loaded", "mixing");
+  private static final Set<String> LABEL =
+      Set.of(
+          "label",
+          "bottle",
+          "jug",
+          "sheet",
+          "says",
+          "calls",
+          "wants",
+          "supposed",
+          "should",
+          "directions",
+          "leaflet");
+  private static final Set<String> VOLUMES =
+      Set.of("left_in_tank", "spray_volume", "tank", "volume", "makes_volume", "catch_volume");
+  private static final Set<String> STRENGTHS = Set.of("strength", "label_rate", "number");
   private static final int MOST_BETWEEN = 24;
   private static final Quantity LEAST = Quantity.of(64, Units.FL_OZ);
 
@@ -61,7 +81,7 @@ final class InTank {
 
   /** Calls the product that is in the tank so, and the volume that it is in the tank. */
   void join(List<Fact> all) {
-    if (leftAtStrength(all)) {
+    if (mixedAtStrength(all)) {
       return;
     }
     Fact water = null;
@@ -82,32 +102,74 @@ final class InTank {
     all.set(all.indexOf(water), water.as("tank"));
   }
 
-  /** "50 gal left mixed at 0.75 oz per gal, wants 1.5": so much product is in it. */
-  private boolean leftAtStrength(List<Fact> all) {
-    Fact left = only(all, Set.of("left_in_tank"));
-    if (left == null) {
+  /**
+   * "50 gal left mixed at 0.75 oz per gal, wants 1.5", "mixed 100 gal at 1 oz per gal but the label
+   * says 0.75": so much product is in it, and the label's figure is the other one.
+   */
+  private boolean mixedAtStrength(List<Fact> all) {
+    Fact volume = only(all, VOLUMES);
+    Fact first = volume == null ? null : mixedAt(all, volume);
+    Fact label = first == null ? null : labelAfter(all, first);
+    boolean left = volume != null && volume.name().equals("left_in_tank");
+    if (label == null || !left && !isMade(volume) || !left && !isOfLabel(label)) {
       return false;
     }
-    Fact first = null;
-    Fact last = null;
+    Quantity product = volume.amount().times(first.amount(), first.amount().unit().above());
+    String said = passage.said(volume.at(), passage.end(first));
+    all.set(all.indexOf(volume), volume.as("tank"));
+    all.set(all.indexOf(first), Fact.of("in_hand", product, said, first.at()));
+    all.set(all.indexOf(label), likeMixed(label, first));
+    return true;
+  }
+
+  /** The strength that stands right after a volume, as the one that it was mixed at. */
+  private Fact mixedAt(List<Fact> all, Fact volume) {
     for (Fact fact : all) {
-      if (fact.name().equals("strength") && fact.high().isEmpty()) {
-        first = first == null ? fact : first;
-        last = fact;
+      boolean after = fact.at() > volume.at() && fact.at() - passage.end(volume) <= MOST_BETWEEN;
+      if (fact.name().equals("strength") && fact.high().isEmpty() && after) {
+        return passage.before(fact.at(), 2, AT) ? fact : null;
       }
     }
-    boolean two = first != null && first != last && passage.before(first.at(), 2, AT);
-    if (!two || !first.amount().dimension().equals(last.amount().dimension())) {
-      return false;
+    return null;
+  }
+
+  /** The last figure after a strength that can be held against it. */
+  private static Fact labelAfter(List<Fact> all, Fact first) {
+    Fact found = null;
+    for (Fact fact : all) {
+      boolean figure = STRENGTHS.contains(fact.name()) && fact.high().isEmpty();
+      found = figure && fact.at() > first.at() && isAlike(fact, first) ? fact : found;
     }
-    if (first.at() < left.at() || first.at() - passage.end(left) > MOST_BETWEEN) {
-      return false;
-    }
-    Quantity product = left.amount().times(first.amount(), first.amount().unit().above());
-    String said = passage.said(left.at(), passage.end(first));
-    all.set(all.indexOf(left), left.as("tank"));
-    all.set(all.indexOf(first), Fact.of("in_hand", product, said, first.at()));
-    return true;
+    return found;
+  }
+
+  private static boolean isAlike(Fact figure, Fact first) {
+    boolean bare = figure.name().equals("number") || figure.leavesOpen("per");
+    Unit top = figure.amount().unit();
+    return bare
+        || figure.amount().dimension().equals(first.amount().dimension())
+        || figure.name().equals("label_rate")
+            && top.above().dimension().equals(first.amount().unit().above().dimension());
+  }
+
+  private boolean isMade(Fact volume) {
+    return passage.before(volume.at(), 4, MADE)
+        || passage.after(passage.end(volume), 4, MADE) && volume.name().equals("tank");
+  }
+
+  private boolean isOfLabel(Fact figure) {
+    return passage.before(figure.at(), 4, LABEL);
+  }
+
+  /** A bare figure beside a strength is per the same volume. */
+  private static Fact likeMixed(Fact figure, Fact first) {
+    boolean bare = figure.name().equals("number") || figure.leavesOpen("per");
+    return bare
+        ? first
+            .as("strength")
+            .saidAs(figure.said(), figure.at())
+            .with(new Quantity(figure.amount().value(), first.amount().unit()), Optional.empty())
+        : figure;
   }
 
   private static boolean isAmount(Fact fact) {

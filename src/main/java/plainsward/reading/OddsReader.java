@@ -295,6 +295,14 @@ final class OddsReader {
         && (now || ONLY.contains(word(verb - 1)) || ONLY.contains(word(verb + 1)));
   }
 
+  /** "a third of the 3 gal", "half of 7k"; "the side is a third", of a lawn told elsewhere. */
+  private boolean isPartOf(int i, int end, int at) {
+    boolean of = word(end).equals("of") && numerals.at(at).isPresent();
+    boolean alone = end >= tokens.size() || !tokens.get(end).isWord();
+    boolean place = SIDES.contains(word(i - 2)) || word(i - 2).equals("side");
+    return of || alone && IS.contains(word(i - 1)) && place;
+  }
+
   private Optional<Mention> tankPart(int i) {
     return numerals
         .at(i)
@@ -321,17 +329,23 @@ final class OddsReader {
               if (side) {
                 return Optional.of(new Mention.TankPart(i, n.to(), n.low(), "lawn_part"));
               }
-              boolean sized = word(at).equals("full") && units.at(at + 1, true).isPresent();
-              if (TANKS.contains(word(at)) && !sized) {
-                return Optional.of(new Mention.TankPart(i, at + 1, n.low(), "tank_part"));
+              if (isPartOf(i, n.to(), at)) {
+                return Optional.of(new Mention.TankPart(i, n.to(), n.low(), "part_of"));
               }
-              boolean told =
-                  IS.contains(word(at + 1))
-                      && !GRASS.contains(word(at + 2))
-                      && at + 2 < tokens.size();
-              return !told && LAWNS.contains(word(at)) && WHOSE.contains(word(at - 1))
-                  ? Optional.of(new Mention.TankPart(i, at + 1, n.low(), "lawn_part"))
-                  : Optional.empty();
+              return named(i, n.low(), at);
             });
+  }
+
+  /** "half a tank", "two thirds of my lawn": the noun after a part. */
+  private Optional<Mention> named(int i, Ratio part, int at) {
+    boolean sized = word(at).equals("full") && units.at(at + 1, true).isPresent();
+    if (TANKS.contains(word(at)) && !sized) {
+      return Optional.of(new Mention.TankPart(i, at + 1, part, "tank_part"));
+    }
+    boolean told =
+        IS.contains(word(at + 1)) && !GRASS.contains(word(at + 2)) && at + 2 < tokens.size();
+    return !told && LAWNS.contains(word(at)) && WHOSE.contains(word(at - 1))
+        ? Optional.of(new Mention.TankPart(i, at + 1, part, "lawn_part"))
+        : Optional.empty();
   }
 }

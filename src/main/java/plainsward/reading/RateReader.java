@@ -167,7 +167,8 @@ final class RateReader {
     int most = first ? 3 : 1;
     for (int k = 0; k < most && i < tokens.size(); k++, i++) {
       Token token = tokens.get(i);
-      if (!token.isWord() || STOPS.contains(token.norm())) {
+      boolean unit = k == 0 && measured.at(i).filter(m -> m.is(Dimension.VOLUME)).isPresent();
+      if (!token.isWord() || STOPS.contains(token.norm()) || unit) {
         return Optional.empty();
       }
       String next = word(i + 1);

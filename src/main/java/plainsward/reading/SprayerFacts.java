@@ -1,9 +1,11 @@
 package plainsward.reading;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 import plainsward.units.Unit;
 import plainsward.units.UnitSystem;
 import plainsward.units.Units;
@@ -12,6 +14,11 @@ import plainsward.units.Units;
 final class SprayerFacts {
   private static final Quantity THOUSAND = Quantity.of(1000, Units.SQUARE_FOOT);
   private static final Set<String> PER = Set.of("per", "/", "each", "every");
+  private static final Ratio LEAST_PACK = Ratio.of(3);
+  private static final Ratio MOST_PACK = Ratio.of(6);
+  private static final Set<String> TIMED = Set.of("per", "/", "a", "each", "every", "for", "on");
+  private static final Set<String> ARTICLES = Set.of("a", "each", "every", "one");
+  private static final Set<String> THOUSANDS = Set.of("thousand", "k", "1000", "m");
   private static final Set<String> TANKS =
       Set.of("tank", "sprayer", "rig", "backpack", "knapsack", "skid");
   private static final Set<String> TRUCKS = Set.of("truck", "ours", "mine", "trailer");
@@ -25,11 +32,30 @@ final class SprayerFacts {
 
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
+    timed(all);
     perThousand(all);
     leftInTank(all);
     holding(all);
+    packs(all);
+    gpaBefore(all);
     walking(all);
     catches(all);
+  }
+
+  /** "70 seconds per thousand": how long the ground takes, which was a test of the sprayer. */
+  private void timed(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact time = all.get(i);
+      int per = time.name().endsWith("time") && time.value().isPresent() ? passage.end(time) : -1;
+      int ground = passage.in(per + 1, ARTICLES) ? per + 2 : per + 1;
+      if (per < 0 || !passage.in(per, TIMED) || !passage.in(ground, THOUSANDS)) {
+        continue;
+      }
+      all.set(i, time.as("walk_time"));
+      all.removeIf(f -> f.name().equals("area") && f.at() >= per && f.at() <= ground);
+      all.add(Fact.of("test_area", THOUSAND, passage.said(per + 1, ground + 1), ground));
+      return;
+    }
   }
 
   /** "what is that per 1000": no piece of ground, but what is asked for; so it was a test. */
@@ -73,6 +99,35 @@ final class SprayerFacts {
       if (holds && Facts.named(all, Set.of("tank")).isEmpty()) {
         Quantity size = new Quantity(number.amount().value(), unit);
         all.set(i, number.as("tank").with(size, number.high()).doubting(List.of("gallon")));
+      }
+    }
+  }
+
+  /** "4 gal pack": so few gallons on a back are a sprayer; a jug's pack is of something. */
+  private void packs(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact pack = all.get(i);
+      int noun = pack.name().equals("container") ? passage.end(pack) : -1;
+      boolean worn =
+          noun > 0
+              && passage.in(noun, Set.of("pack", "packs"))
+              && !passage.in(noun + 1, Set.of("of"))
+              && pack.value().filter(v -> v.unit().code().startsWith("[gal")).isPresent()
+              && pack.amount().value().compareTo(LEAST_PACK) >= 0
+              && pack.amount().value().compareTo(MOST_PACK) <= 0;
+      if (worn && Facts.named(all, Set.of("price")).isEmpty()) {
+        all.set(i, pack.as("tank"));
+      }
+    }
+  }
+
+  /** "gpa 40": the number stands after its unit. */
+  private void gpaBefore(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact number = all.get(i);
+      if (number.name().equals("number") && passage.in(number.at() - 1, Set.of("gpa"))) {
+        Quantity rate = new Quantity(number.amount().value(), Units.GALLON_PER_ACRE);
+        all.set(i, number.as("spray_rate").with(rate, Optional.empty()));
       }
     }
   }

@@ -25,6 +25,7 @@ final class CalibrationCues extends TurnCues {
     boolean flow =
         any("nozzle_flow")
             && any("walk_speed", "swath", "spacing", "time", "spray_rate", "walk_time");
+    boolean timed = has("walk_time") && has("test_area") && !any("label_rate", "strength");
     boolean conversion = wanted && turn.all().stream().anyMatch(f -> f.name().equals("spray_rate"));
     boolean dose = any("label_rate", "strength") && any("area", "shape", "spray_rate");
     boolean ranDry =
@@ -48,6 +49,7 @@ final class CalibrationCues extends TurnCues {
             || caught && ground
             || caught && any("catch_time") && any("walk_speed", "walk_time")
             || flow
+            || timed
             || wanted
                 && any("catch_volume", "test_area", "nozzle_flow", "product_amount", "volume"));
   }

@@ -32,6 +32,9 @@ final class DoseChooser extends TurnCues {
     if ((turn.asks("measure") || shape) && !amounts && !wantsProduct()) {
       return "measure";
     }
+    if (has("mix_left")) {
+      return "mix";
+    }
     if (isForKnownRate(amounts, rateKnown)) {
       return "mix";
     }
@@ -89,7 +92,8 @@ final class DoseChooser extends TurnCues {
                     + turn.of("number").size()
                     + turn.of("minus_shape").size()
                     + turn.of("minus").size();
-    return squares && turn.asks().isEmpty() || shapeOnly || rest || turn.asks("measure")
+    boolean part = any("lawn_part") && any("area", "shape") && !amounts && turn.asks().isEmpty();
+    return part || squares && turn.asks().isEmpty() || shapeOnly || rest || turn.asks("measure")
         ? "measure"
         : "";
   }

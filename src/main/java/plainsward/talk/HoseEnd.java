@@ -13,7 +13,8 @@ final class HoseEnd {
   private static final Set<String> SPRAY =
       Set.of("volume", "catch_volume", "tank", "spray_volume", "product_amount");
   private static final Set<String> GROUND = Set.of("test_area", "area");
-  private static final Set<String> SETTING = Set.of("dial", "set", "setting");
+  private static final Set<String> SETTING =
+      Set.of("dial", "set", "setting", "number", "mark", "turn", "put", "where");
 
   private final Facts turn;
   private final Memory memory;
@@ -62,6 +63,9 @@ final class HoseEnd {
 
   /** Whether the turn is about how the dial is set, at a label's rate that is known. */
   boolean isAboutSetting() {
+    if (turn.has("dial") && turn.has("strength") && !turn.has("spray_rate")) {
+      return !turn.has("area") && !turn.has("shape") && turn.hasWord(SETTING);
+    }
     boolean rate = turn.has("label_rate") || memory.has("label_rate");
     boolean told = turn.has("spray_rate") || turn.has("dial") || turn.has("dial_setting");
     return isHere()

@@ -25,6 +25,8 @@ final class Listener {
           "elapsed",
           "listed_volume",
           "tank_part",
+          "told_part",
+          "taken_rate",
           "in_hand",
           "dial_setting",
           "old_spray_rate",
@@ -79,6 +81,10 @@ final class Listener {
       memory.replace("in_tank", List.of(hand.as("in_tank")), turn);
     } else if (ground || byRole.containsKey("tank") || byRole.containsKey("spray_volume")) {
       memory.drop("in_tank");
+    }
+    boolean other = ground || byRole.containsKey("tank") || byRole.containsKey("spray_volume");
+    if (other && !byRole.containsKey("mix_left")) {
+      memory.drop("mix_left");
     }
   }
 

@@ -52,7 +52,8 @@ final class Subject {
     if (pending.needs("label_rate") && rates.namesUse()) {
       return waiting;
     }
-    if (isRedo() || isForOtherGround(own)) {
+    boolean dose = last.topics().contains("calibrate") && own.contains("mix");
+    if (!dose && isRedo() || isForOtherGround(own)) {
       return again;
     }
     boolean bothTogether =

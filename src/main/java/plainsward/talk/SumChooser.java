@@ -12,6 +12,7 @@ import plainsward.units.Unit;
  */
 final class SumChooser extends TurnCues {
   private static final Set<String> ALL_OF_THEM = Set.of("all", "them", "season", "year", "each");
+  private static final Set<String> LEFT = Set.of("left", "remaining", "leftover");
   private static final Set<String> SAME = Set.of("same", "equal", "equals");
   private final FeedCues feed;
 
@@ -55,6 +56,9 @@ final class SumChooser extends TurnCues {
 
   /** The sums that rule out all others. */
   private String first() {
+    if (has("taken_rate") && any("label_rate", "strength")) {
+      return "convert";
+    }
     if (isOverdone()) {
       return "progress";
     }
@@ -63,6 +67,9 @@ final class SumChooser extends TurnCues {
     }
     if (turn.asks("cost") || has("price") && any("label_rate", "container", "area")) {
       return "cost";
+    }
+    if (isChecked()) {
+      return "mix";
     }
     if (isRepeat()) {
       return "repeat";
@@ -82,10 +89,25 @@ final class SumChooser extends TurnCues {
     }
     boolean dose = any("label_rate") && any("area", "shape") && !any("container", "product_amount");
     boolean partOfLawn = has("lawn_part") && any("label_rate", "strength");
+    boolean left =
+        has("container")
+            && turn.hasWord(LEFT)
+            && has("label_rate")
+            && turn.asks().isEmpty()
+            && !any("area", "shape", "tank", "spray_rate", "test_area");
+    if (left) {
+      return "coverage";
+    }
     if (turn.asks("coverage") && isCoverage() && !dose && !partOfLawn) {
       return "coverage";
     }
     return new DoseChooser(turn, memory).topic();
+  }
+
+  /** "8 oz per 100 gal, is he right": a mix that the label's figure must be known for. */
+  private boolean isChecked() {
+    boolean made = any("strength") || has("in_hand") && has("tank");
+    return made && turn.says("check") && !any("area", "shape", "label_rate", "spray_volume");
   }
 
   /** "did 44 oz/acre as 44 oz/thousand": what was laid down against what was meant. */
@@ -134,7 +156,8 @@ final class SumChooser extends TurnCues {
         any("label_rate", "strength", "adjuvant_rate")
             && any("area", "shape", "tank", "spray_volume", "volume");
     boolean ofProduct = any("product", "active") && any("tank", "spray_volume", "volume");
-    if (ofProduct && turn.asks("mix")) {
+    boolean tankful = any("tank") && any("spray_rate");
+    if ((ofProduct || tankful) && turn.asks("mix")) {
       return false;
     }
     if (wanted.isEmpty() && !turn.asks("convert") || dose) {

@@ -25,6 +25,8 @@ import plainsward.units.Units;
 /** What a sprayer lays down: by a known area, by the clock, by flow and speed. */
 public final class CalibrateTopic implements Topic {
   private static final Quantity LEAST = new Quantity(Ratio.of(1, 20), Units.GALLON_PER_THOUSAND);
+  private static final String FLOW_ASKED =
+      "How much comes out in a minute? Spray plain water into a bucket for a minute and measure it.";
   private static final Set<String> EACH = Set.of("each", "apiece", "per", "every");
   private static final Set<String> TOTAL = Set.of("total", "together", "combined", "all");
 
@@ -54,8 +56,10 @@ public final class CalibrateTopic implements Topic {
         && !request.turn().has("nozzle_flow")
         && !request.wants("nozzle_flow")
         && !request.wants("walk_speed")) {
-      String shown = sheet.figure("spray_rate", request.amount("spray_rate").orElseThrow());
-      return sheet.answer("You lay down " + shown + ".");
+      Quantity laid = request.amount("spray_rate").orElseThrow();
+      String shown = sheet.figure("spray_rate", laid);
+      String tank = request.turn().has("tank") ? fullTank(request, sheet, laid) : "";
+      return sheet.answer("You lay down " + shown + "." + tank);
     }
     if (request.turn().has("old_spray_rate") && request.turn().has("spray_rate")) {
       return changed(request, sheet);
@@ -132,6 +136,9 @@ public final class CalibrateTopic implements Topic {
     if (ground.isEmpty()) {
       return sheet.ask(Asking.question("test_area"), "test_area");
     }
+    if (volume.isEmpty() && request.has("walk_time")) {
+      return sheet.ask(FLOW_ASKED, "nozzle_flow");
+    }
     if (volume.isEmpty()) {
       return sheet.ask(Asking.question("catch_volume"), "catch_volume");
     }
@@ -204,9 +211,17 @@ public final class CalibrateTopic implements Topic {
 
   private static Reply byFlow(Request request, Sheet sheet, Quantity flow) {
     Optional<LawnArea> ground = Ground.test(request);
-    if (request.has("walk_time") && ground.isPresent()) {
+    Optional<Quantity> clock =
+        request
+            .amount("walk_time")
+            .or(
+                () ->
+                    request.turn().has("catch_volume")
+                        ? Optional.empty()
+                        : request.amount("catch_time"));
+    if (clock.isPresent() && ground.isPresent()) {
       Quantity area = ground.get().area();
-      Quantity time = request.amount("walk_time").orElseThrow();
+      Quantity time = clock.get();
       return told(request, sheet, Calibration.byClock(flow, time, area, unit(request, flow, area)));
     }
     Optional<Quantity> speed = speed(request, sheet);
@@ -299,6 +314,14 @@ public final class CalibrateTopic implements Topic {
     return sheet.answer("Go " + shown + ".");
   }
 
+  /** How far a full tank goes, and what it takes where the label's rate is known. */
+  private static String fullTank(Request request, Sheet sheet, Quantity rate) {
+    Coverage full = Coverage.ofSpray(request.amount("tank").orElseThrow(), rate);
+    String area = sheet.steps(full.steps()).figure("area_per_fill", full.area());
+    sheet.figure("area_covered", full.area());
+    return " A full tank covers " + area + "." + FullTank.product(request, sheet, full.area());
+  }
+
   private static Reply told(Request request, Sheet sheet, Step rate) {
     String shown = sheet.steps(List.of(rate)).figure("spray_rate", rate.result());
     StringBuilder line = new StringBuilder("You lay down " + shown + ".");
@@ -306,13 +329,7 @@ public final class CalibrateTopic implements Topic {
         request.has("tank") && request.has("catch_volume")
             || request.has("tank") && request.has("nozzle_flow");
     if (tank) {
-      Coverage full = Coverage.ofSpray(request.amount("tank").orElseThrow(), rate.result());
-      sheet.steps(full.steps());
-      line.append(" A full tank covers ")
-          .append(sheet.figure("area_per_fill", full.area()))
-          .append('.');
-      sheet.figure("area_covered", full.area());
-      line.append(FullTank.product(request, sheet, full.area()));
+      line.append(fullTank(request, sheet, rate.result()));
     }
     sheet.say("Measure again when tip, pressure, pace or walker changes.");
     sheet.suggest("How much goes in my tank at that output?");

@@ -27,6 +27,10 @@ public final class ConvertTopic implements Topic {
 
   @Override
   public Reply reply(Request request) {
+    return RateCheck.isAsked(request) ? new RateCheck(request).reply() : converted(request);
+  }
+
+  private static Reply converted(Request request) {
     Sheet sheet = new Sheet(request, "convert");
     List<Unit> wanted = request.turnWanted();
     List<Fact> amounts = amounts(request);

@@ -10,6 +10,7 @@ import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
 import plainsward.units.Unit;
+import plainsward.units.Units;
 
 /** How the dial of a hose-end sprayer is set for a label's rate per area. */
 final class HoseEndDial {
@@ -31,13 +32,34 @@ final class HoseEndDial {
   /** The setting; empty where no hose-end sprayer is spoken of or only product is to be told. */
   Optional<Reply> reply(Optional<Quantity> ground) {
     boolean told = request.has("spray_rate");
-    if (!request.has("dial") || !rate.isPerArea() || request.has("tank")) {
+    if (!request.has("dial") || request.has("tank")) {
       return Optional.empty();
+    }
+    if (!rate.isPerArea()) {
+      return ground.isPresent() || rate.isByWeight() || request.has("spray_volume")
+          ? Optional.empty()
+          : Optional.of(asTheLabel());
     }
     if (!told) {
       return ground.isPresent() ? Optional.empty() : Optional.of(sheet.ask(ASKED, "spray_rate"));
     }
     return Optional.of(request.turn().has("dial_setting") ? compared() : set(ground));
+  }
+
+  /** A label's amount per gallon is what the dial says. */
+  private Reply asTheLabel() {
+    Quantity set = rate.low().in(Units.FL_OZ_PER_GALLON);
+    String shown = sheet.range("converted", set, rate.high().map(h -> h.in(set.unit())));
+    if (!rate.low().unit().equals(set.unit())) {
+      sheet.work(Shown.of(rate.low()) + " = " + Shown.of(set));
+    }
+    sheet.say(
+        "The dial counts ounces per gallon of water that goes out, and the jar holds undiluted "
+            + "product on most; read the sprayer's leaflet. What the grass gets depends on your "
+            + "pace: put in only what your measured grass may have, and stop when it is used.");
+    MixWords.cautions(request, sheet, Optional.of(rate));
+    sheet.caution("concentrate-or-ready");
+    return sheet.answer("Set the dial to " + shown + ", as your label has it.");
   }
 
   private Step setting() {

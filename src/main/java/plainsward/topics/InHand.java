@@ -124,7 +124,7 @@ final class InHand {
     }
     Ratio times = hand.ratioTo(right.product());
     return sheet.answer(
-        "No: "
+        (times.compareTo(Ratio.ONE) > 0 ? "No, too strong: " : "No, too weak: ")
             + Shown.of(tank)
             + " takes "
             + should

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.dosing.Coverage;
 import plainsward.dosing.Step;
 import plainsward.dosing.Strength;
 import plainsward.dosing.TankJob;
@@ -87,6 +88,12 @@ public final class MixTopic implements Topic {
       Request request, Sheet sheet, Optional<LabelRate> rate) {
     if (request.has("ready_to_use")) {
       return Optional.of(readyToUse(sheet));
+    }
+    if (HandCheck.isOfStrength(request)) {
+      return Optional.of(new HandCheck(request, sheet).ofStrength());
+    }
+    if (MixLeftOver.isAsked(request)) {
+      return Optional.of(new MixLeftOver(request, sheet).reply(rate));
     }
     if (isOverfull(request)) {
       return Optional.of(tooStrong(request, sheet));
@@ -288,6 +295,9 @@ public final class MixTopic implements Topic {
     if (request.turn().has("in_hand") && ground.isPresent() && request.says("past")) {
       return InHand.laidDown(request, sheet, ground.get());
     }
+    if (request.turn().has("in_hand") && request.has("tank") && ground.isEmpty()) {
+      return new HandCheck(request, sheet).ofTank();
+    }
     boolean perMissing =
         request.has("product_amount") && request.turn().has("product_amount")
             || request.has("product_amount") && request.turn().all().isEmpty();
@@ -298,6 +308,14 @@ public final class MixTopic implements Topic {
       return sheet.ask(Asking.question("per"), "label_rate");
     }
     sheet.say("I never guess a rate: only your product's label has it.");
+    if (ground.isEmpty() && request.has("tank") && request.has("spray_rate")) {
+      Coverage full =
+          Coverage.ofSpray(
+              request.amount("tank").orElseThrow(), request.amount("spray_rate").orElseThrow());
+      String area = sheet.steps(full.steps()).figure("area_per_fill", full.area());
+      return sheet.ask(
+          "A full tank does " + area + ". " + Asking.question("label_rate"), "label_rate");
+    }
     if (ground.isEmpty()) {
       return sheet.ask(
           Asking.question("label_rate") + " And how big is the lawn?", "label_rate", "area");

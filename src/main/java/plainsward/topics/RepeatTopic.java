@@ -52,14 +52,49 @@ public final class RepeatTopic implements Topic {
       sheet.caution("too-soon");
       return sheet.ask(Asking.question("interval"), "interval");
     }
-    return when(request, sheet, last.get(), interval.get());
+    List<Known> lawns = applied(request).stream().filter(k -> !k.fact().owner().isEmpty()).toList();
+    return lawns.size() > 1
+        ? forEach(request, sheet, lawns, interval.get())
+        : when(request, sheet, last.get(), interval.get());
+  }
+
+  /** "the front may 1 and the back may 10": each by its own day; together by the later one. */
+  private static Reply forEach(Request request, Sheet sheet, List<Known> lawns, Known interval) {
+    StringBuilder line = new StringBuilder();
+    LocalDate latest = LocalDate.MIN;
+    int count = 0;
+    for (Known lawn : lawns) {
+      LocalDate day = lawn.fact().date().orElseThrow();
+      LocalDate earliest = after(day, interval);
+      boolean open = !earliest.isAfter(request.today());
+      latest = earliest.isAfter(latest) ? earliest : latest;
+      count++;
+      sheet.date("earliest_" + count, earliest);
+      sheet.work(
+          lawn.fact().owner()
+              + ": "
+              + Dates.shown(day)
+              + " + "
+              + interval.fact().said()
+              + " = "
+              + Dates.shown(earliest));
+      line.append(count == 1 ? "The " : "; the ")
+          .append(lawn.fact().owner())
+          .append(open ? " now: its interval was over on " : " not before ")
+          .append(Dates.shown(earliest));
+    }
+    sheet.date("earliest", latest).caution("too-soon");
+    leftIfKnown(request, sheet);
+    return sheet.answer(line.append('.').toString());
+  }
+
+  private static List<Known> applied(Request request) {
+    return request.has("last_applied") ? request.all("last_applied") : request.all("day");
   }
 
   /** The day of the last application. */
   static Optional<LocalDate> last(Request request) {
-    List<Known> days =
-        request.has("last_applied") ? request.all("last_applied") : request.all("day");
-    return days.stream()
+    return applied(request).stream()
         .filter(k -> !k.fact().name().equals("said_today"))
         .flatMap(k -> k.fact().date().stream())
         .filter(d -> !d.isAfter(request.today().plusYears(1)))

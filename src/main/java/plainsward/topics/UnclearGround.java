@@ -5,6 +5,7 @@ import java.util.Optional;
 import plainsward.reading.Fact;
 import plainsward.reply.Reply;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 import plainsward.units.Shown;
 
 /** Two areas of which nobody said whether one is a part of the other: asked about, never added. */
@@ -13,6 +14,9 @@ public final class UnclearGround {
 
   /** The question back, where the areas of this turn leave it open; else nothing. */
   public static Optional<Reply> check(Request request) {
+    if (request.turn().has("told_part")) {
+      return part(request);
+    }
     List<Fact> areas = request.turn().of("area");
     boolean open = areas.size() == 2 && areas.get(1).leavesOpen("beside");
     if (!open) {
@@ -31,5 +35,21 @@ public final class UnclearGround {
                     + Shown.of(first.plus(second))
                     + "?",
                 "area"));
+  }
+
+  /** "the front is a third of 9k": whether that third or all of it is to be treated. */
+  private static Optional<Reply> part(Request request) {
+    Ratio part = request.turn().first("told_part").orElseThrow().amount().value();
+    return Ground.of(request)
+        .map(
+            whole ->
+                new Sheet(request, "mix")
+                    .ask(
+                        "Which is to be treated: the whole "
+                            + Shown.of(whole)
+                            + ", or the part of it, "
+                            + Shown.of(whole.times(part))
+                            + "?",
+                        "area"));
   }
 }
