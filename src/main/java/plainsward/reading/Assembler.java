@@ -89,6 +89,7 @@ final class Assembler {
     new CoverPairs(passage).join(all);
     new BottlePairs(passage).join(all);
     new PricePairs(passage).join(all);
+    new BareSizes(passage).join(all);
     new InTank(passage).join(all);
     new Dials(passage).join(all);
     new CountedFacts(passage).join(all);

@@ -14,6 +14,11 @@ final class CountedFacts {
   private static final Set<String> PACED = Set.of("paced", "paces", "stepped", "steps", "strides");
   private static final Set<String> LOADS =
       Set.of("tanks", "tankfuls", "loads", "fills", "batches", "cans", "backpacks", "buckets");
+  private static final Set<String> LASTS =
+      Set.of("lasts", "lasted", "last", "covers", "does", "did");
+  private static final Set<String> PRICE = Set.of("price");
+  private static final Set<String> ALL = Set.of("lawns_all");
+  private static final Set<String> EACH = Set.of("lawn_each");
   private static final Set<String> STEPS = Set.of("paces", "steps", "strides", "pace");
   private static final Set<String> BY = Set.of("by", "x", "times");
   private static final Set<String> AND = Set.of("and");
@@ -29,8 +34,23 @@ final class CountedFacts {
   void join(List<Fact> all) {
     tanks(all);
     new Fleets(passage).join(all);
+    lasting(all);
     paces(all);
     tankOfStrength(all);
+  }
+
+  /** "the quart is $45 and lasts me 12 lawns at 5k": what a container does, and one lawn. */
+  private void lasting(List<Fact> all) {
+    boolean sold = !Facts.named(all, PRICE).isEmpty() && !Facts.named(all, ALL).isEmpty();
+    if (!sold || !passage.hasWord(LASTS)) {
+      return;
+    }
+    List<Fact> each = Facts.named(all, EACH);
+    List<Fact> areas = Facts.named(all, Set.of("area"));
+    if (each.size() == 1 && areas.size() == 1 && passage.before(areas.get(0).at(), 3, LASTS)) {
+      all.set(all.indexOf(areas.get(0)), areas.get(0).as("bag_area"));
+      all.add(each.get(0).as("area"));
+    }
   }
 
   /** "two 4 gallon tanks" and "3 tanks of 4 gal" are so much spray in all. */

@@ -64,7 +64,7 @@ final class Fleets {
     }
     if (found > 0) {
       if (found > 1) {
-        all.removeIf(fact -> fact.name().equals("lawn_each"));
+        all.removeIf(f -> f.name().equals("lawn_each") || f.name().equals("lawns_all"));
       }
       return;
     }
@@ -247,6 +247,7 @@ final class Fleets {
     String said = passage.said(from, passage.end(area));
     all.set(all.indexOf(area), sum.saidAs(said, from).of(""));
     all.add(area.as("lawn_each").with(each, Optional.empty()).of(""));
+    all.add(sum.as("lawns_all").saidAs(said, from).of(""));
     done = from;
   }
 }

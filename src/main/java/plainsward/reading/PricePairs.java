@@ -66,6 +66,13 @@ final class PricePairs {
           "pricier",
           "dearer");
 
+  private static final Set<String> PRICE =
+      Set.of("price", "priced", "cost", "costs", "paid", "costing");
+  private static final Set<String> LINKS =
+      Set.of("is", "was", "me", "us", "at", ":", "=", "about", "i");
+  private static final Set<String> COUNTED =
+      Set.of("per", "/", "%", "percent", "times", "x", "lawns", "jugs", "bottles", "bags", "of");
+
   private final Passage passage;
 
   PricePairs(Passage passage) {
@@ -74,6 +81,7 @@ final class PricePairs {
 
   /** Calls the amount that stands beside a price what it is: the container. */
   void join(List<Fact> all) {
+    namedPrices(all);
     barePrices(all);
     pricesPerArea(all);
     for (Fact price : List.copyOf(all)) {
@@ -85,6 +93,20 @@ final class PricePairs {
         if (isStuff(amount) && (isJoined(price, amount) || isJoined(amount, price))) {
           all.set(i, amount.as("container"));
         }
+      }
+    }
+  }
+
+  /** "price 38", "paid 45 for it": a number that is said to be a price, in dollars. */
+  private void namedPrices(List<Fact> all) {
+    for (int i = 0; i < all.size(); i++) {
+      Fact number = all.get(i);
+      int at = number.at() - 1;
+      boolean bare = number.name().equals("number") && number.high().isEmpty();
+      int word = passage.in(at, LINKS) ? at - 1 : at;
+      if (bare && passage.in(word, PRICE) && !passage.in(passage.end(number), COUNTED)) {
+        Quantity money = Quantity.of(number.amount().value(), "USD");
+        all.set(i, number.as("price").with(money, Optional.empty()).doubting(List.of()).of(""));
       }
     }
   }

@@ -1,5 +1,6 @@
 package plainsward.talk;
 
+import java.util.List;
 import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
@@ -17,6 +18,12 @@ final class AirNumbers {
   private static final Set<String> WIND = Set.of("wind", "winds", "gust", "gusts", "breeze");
   private static final Set<String> AIR =
       Set.of("its", "it", "temp", "temps", "temperature", "be", "high", "low", "hit", "hitting");
+  private static final Set<String> NIGHT =
+      Set.of("night", "nights", "overnight", "lows", "low", "nighttime");
+  private static final Set<String> DAY =
+      Set.of("day", "days", "daytime", "highs", "high", "afternoon", "afternoons");
+  private static final Set<String> LINKS = Set.of("at", "in", "by", "during", "the", "over");
+  private static final Set<String> UNCLEAR = Set.of("number", "interval", "temperature");
   private static final int NEAR = 4;
   private static final Ratio MOST_WIND = Ratio.of(60);
 
@@ -50,6 +57,36 @@ final class AirNumbers {
       return measured(number, "temperature", metric() ? Unit.of("Cel") : Units.FAHRENHEIT);
     }
     return number;
+  }
+
+  /**
+   * "its 48 at night and 61 day": it is sprayed by day, so the day's number is the air's, and the
+   * night's is kept beside it.
+   */
+  void nights(List<Fact> all) {
+    if (!weather || !turn.hasWord(NIGHT) || !turn.hasWord(DAY)) {
+      return;
+    }
+    all.replaceAll(fact -> UNCLEAR.contains(fact.name()) ? ofDayOrNight(fact) : fact);
+  }
+
+  private Fact ofDayOrNight(Fact fact) {
+    int at = fact.at();
+    boolean night = turn.isWord(at - 1, NIGHT) || turn.isWord(at - 2, NIGHT) || isBefore(at, NIGHT);
+    boolean day = turn.isWord(at - 1, DAY) || turn.isWord(at - 2, DAY) || isBefore(at, DAY);
+    if (night == day) {
+      return fact;
+    }
+    return measured(
+        fact,
+        night ? "night_temperature" : "temperature",
+        metric() ? Unit.of("Cel") : Units.FAHRENHEIT);
+  }
+
+  private boolean isBefore(int number, Set<String> words) {
+    return turn.isWord(number + 1, words)
+        || turn.isWord(number + 1, LINKS) && turn.isWord(number + 2, words)
+        || turn.isWord(number + 2, LINKS) && turn.isWord(number + 3, words);
   }
 
   private boolean metric() {

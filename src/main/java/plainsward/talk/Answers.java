@@ -27,7 +27,8 @@ final class Answers {
 
   private static final double SURE = 0.6;
   private static final double SURER = 0.8;
-  private static final Set<String> POINTING = Set.of("it", "that", "them", "they", "those");
+  private static final Set<String> POINTING =
+      Set.of("it", "that", "them", "they", "those", "again", "out");
 
   private Answers() {}
 

@@ -21,6 +21,10 @@ final class BareNumbers extends LooseEnds {
   private static final Set<String> WANTS =
       Set.of("for", "wants", "says", "needs", "want", "is", "rate", "calls");
   private static final Set<String> OF = Set.of("of");
+  private static final Ratio TRUCK = Ratio.of(20);
+  private static final Ratio MOST_TANK = Ratio.of(1_000);
+  private static final Set<String> FILLED = Set.of("with", "in", "using");
+  private static final Set<String> PER = Set.of("per", "/");
   private static final Set<String> FULL = Set.of("full", "more");
   private static final Set<String> THEM = Set.of("em", "them", "those", "these");
   private static final Set<String> LOADS =
@@ -64,6 +68,9 @@ final class BareNumbers extends LooseEnds {
     if (answer.isPresent()) {
       return answer.get();
     }
+    if (isOtherTank(fact)) {
+      return fact.as("tank").with(new Quantity(fact.amount().value(), gallon()), Optional.empty());
+    }
     boolean change = turn.says("correction") || turn.says("follow-up") || turn.says("same");
     if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
       return area(fact);
@@ -72,6 +79,23 @@ final class BareNumbers extends LooseEnds {
       return corrected(fact).orElse(fact);
     }
     return fact;
+  }
+
+  /** "and with 200", where the tank of a truck is known: another such tank. */
+  private boolean isOtherTank(Fact number) {
+    Ratio value = number.amount().value();
+    boolean truck =
+        memory
+            .latest("tank")
+            .flatMap(told -> told.fact().value())
+            .filter(tank -> tank.unit().equals(gallon()) && tank.value().compareTo(TRUCK) >= 0)
+            .isPresent();
+    return truck
+        && onlyNumbers
+        && turn.isWord(number.at() - 1, FILLED)
+        && number.high().isEmpty()
+        && value.compareTo(TRUCK) >= 0
+        && value.compareTo(MOST_TANK) <= 0;
   }
 
   /** "how many fills of the 4": one of the tanks that the turn told. */
@@ -181,6 +205,7 @@ final class BareNumbers extends LooseEnds {
       return Optional.empty();
     }
     return turn.of("wanted").stream()
+        .filter(f -> !turn.isWord(f.at() - 1, PER))
         .map(f -> Unit.of(f.word().orElseThrow()))
         .flatMap(
             unit ->

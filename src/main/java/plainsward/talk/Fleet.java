@@ -41,6 +41,10 @@ final class Fleet {
       }
       return;
     }
+    if (area == null && count == null && turn.says("both") && memory.has("lawns_all")) {
+      allOfThem(all);
+      return;
+    }
     boolean lawns = count != null || memory.has("lawn_each");
     if (!lawns || area != null || find(all, "shape") != null) {
       return;
@@ -62,6 +66,13 @@ final class Fleet {
       all.add(Fact.of("area", size.get(), said, one).doubting(List.of("square")));
       all.add(Fact.of("lawn_each", size.get(), said, one));
     }
+  }
+
+  /** "and the whole day", after one of the lawns was spoken of: all of them again. */
+  private void allOfThem(List<Fact> all) {
+    Fact sum = memory.latest("lawns_all").orElseThrow().fact();
+    all.add(sum.as("area"));
+    known("lawn_each").ifPresent(each -> all.add(sum.as("lawn_each").with(each, Optional.empty())));
   }
 
   /** "two cancelled": so many lawns fewer. */

@@ -42,6 +42,12 @@ final class Housekeeper {
       return Optional.of(Replies.done("Forgotten: " + String.join(", ", gone) + "."));
     }
     boolean nothing = turn.asks().isEmpty() && turn.all().isEmpty();
+    if (turn.says("recall") && turn.all().stream().noneMatch(f -> f.value().isPresent())) {
+      Optional<Reply> one = new Recall(turn, memory).reply();
+      if (one.isPresent()) {
+        return one;
+      }
+    }
     if (turn.says("picture") && turn.all().isEmpty()) {
       return Optional.of(Replies.seesNothing());
     }

@@ -197,6 +197,9 @@ final class Listener {
       memory.drop("lawn_part");
       memory.drop("lawn_each");
       memory.drop("lawn_count");
+      if (all.stream().noneMatch(fact -> fact.name().equals("lawn_each"))) {
+        memory.drop("lawns_all");
+      }
     }
     choose(facts, owned, unowned);
   }

@@ -128,6 +128,11 @@ final class Replies {
     return reply.build();
   }
 
+  /** The last answer, which holds for what is spoken of now as well. */
+  static Reply sameAgain(Reply last) {
+    return ReplyBuilder.from(last).headline("The same: " + last.headline()).build();
+  }
+
   static Reply done(String headline) {
     return new ReplyBuilder(Kind.DONE).headline(headline).build();
   }

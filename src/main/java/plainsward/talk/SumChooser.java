@@ -65,6 +65,9 @@ final class SumChooser extends TurnCues {
     if (isForAllTimes()) {
       return "buy";
     }
+    if (turn.says("unsprayed") && turn.says("mixed-it") && turn.says("double")) {
+      return "mix";
+    }
     if (turn.asks("cost") || has("price") && any("label_rate", "container", "area")) {
       return "cost";
     }

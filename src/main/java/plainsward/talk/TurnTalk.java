@@ -60,6 +60,7 @@ final class TurnTalk {
     List<Fact> tied = new Understanding(facts, memory, course.pending, setting.units()).facts();
     AirNumbers air =
         new AirNumbers(facts, setting.units(), course.lastTopics().contains("weather"));
+    air.nights(tied);
     tied.replaceAll(fact -> fact.name().equals("number") ? air.of(fact) : fact);
     PlainLabel.hear(facts, tied, memory, setting);
     undo.keep(memory, keeper.diary().mark());
@@ -113,6 +114,10 @@ final class TurnTalk {
     Subject subject =
         new Subject(heard, memory, turn, course.pending, course.last, course.lastReply);
     Subject.Choice choice = subject.choose(new Chooser(heard, memory, keeper.diary()).topics());
+    Optional<Reply> alike = sameThere(heard, choice);
+    if (alike.isPresent()) {
+      return alike.get();
+    }
     Optional<Fact> open = OpenRate.number(heard, memory);
     course.openNumber = open.map(Fact::said).orElse("");
     if (choice.topics().isEmpty() && open.isPresent()) {
@@ -139,6 +144,18 @@ final class TurnTalk {
     return before.isPresent() && reply.kind() == Kind.ANSWER
         ? new Retold(before.get(), heard, memory).told(reply, same)
         : reply;
+  }
+
+  /** "same for the back" after advice in words: it holds there too. */
+  private Optional<Reply> sameThere(Facts heard, Subject.Choice choice) {
+    boolean only = heard.says("same") && heard.asks().isEmpty() && choice.topics().isEmpty();
+    boolean figures = heard.all().stream().anyMatch(f -> f.value().isPresent());
+    return !only || figures
+        ? Optional.empty()
+        : course
+            .lastReply
+            .filter(last -> last.kind() == Kind.ANSWER && last.figures().isEmpty())
+            .map(last -> Replies.sameAgain(last));
   }
 
   private Reply noted(Facts heard) {

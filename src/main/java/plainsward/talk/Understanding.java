@@ -25,12 +25,14 @@ final class Understanding extends LooseEnds {
   private final AskedAgain again;
   private final BareNumbers numbers;
   private final BareAmounts amounts;
+  private final RateCorrected rate;
 
   Understanding(Facts turn, Memory memory, Pending pending, UnitSystem system) {
     super(turn, memory, pending, system);
     this.again = new AskedAgain(turn, memory);
     this.numbers = new BareNumbers(turn, memory, pending, system);
     this.amounts = new BareAmounts(turn, memory, pending, system);
+    this.rate = new RateCorrected(turn, memory, pending, system);
   }
 
   /** The turn's facts with their loose ends tied up. */
@@ -45,7 +47,9 @@ final class Understanding extends LooseEnds {
         all.add(tied(fact, areaSaid));
       }
     }
-    numbers.unitCorrected().ifPresent(all::add);
+    if (!rate.join(all)) {
+      numbers.unitCorrected().ifPresent(all::add);
+    }
     again.rate(all);
     again.tank().ifPresent(all::add);
     filled(all);

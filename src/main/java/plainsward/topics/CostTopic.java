@@ -18,6 +18,8 @@ import plainsward.units.Units;
 
 /** What a product costs per area and for the job. */
 public final class CostTopic implements Topic {
+  private static final Set<String> LASTS =
+      Set.of("lasts", "lasted", "last", "covers", "does", "did");
   private static final Set<String> YEARLY = Set.of("year", "season", "summer", "yearly", "total");
 
   @Override
@@ -34,6 +36,9 @@ public final class CostTopic implements Topic {
     Optional<Quantity> price = request.amount("price");
     if (price.isEmpty()) {
       return sheet.ask(Asking.question("price"), "price");
+    }
+    if (isByLawn(request)) {
+      return byLawn(request, sheet, price.get());
     }
     Optional<Quantity> content = content(request);
     if (content.isEmpty()) {
@@ -61,6 +66,22 @@ public final class CostTopic implements Topic {
     String line = "That costs " + shown + " for the job" + often + ", " + each + ".";
     return sheet.answer(
         line + whole(request, sheet, content.get(), rate.get(), ground.get(), price.get()));
+  }
+
+  /** "$45 and it lasts me 12 lawns, cost per lawn": no size of a lawn and no rate is wanted. */
+  private static boolean isByLawn(Request request) {
+    return request.turn().has("lawn_count")
+        && request.turn().hasWord(LASTS)
+        && !request.has("area")
+        && !request.has("label_rate")
+        && !request.has("strength");
+  }
+
+  private static Reply byLawn(Request request, Sheet sheet, Quantity price) {
+    Quantity lawns = request.amount("lawn_count").orElseThrow();
+    Step each = Working.of("cost_total", price).over(lawns).as(price.unit());
+    String shown = sheet.steps(List.of(each)).figure("cost_total", each.result());
+    return sheet.answer("That costs " + shown + " a lawn.");
   }
 
   /** A bag's price over the ground that it is for. */

@@ -101,8 +101,9 @@ public final class MixTopic implements Topic {
     if (request.turn().has("makes_volume") && request.has("container")) {
       return Optional.of(InHand.madeStrength(request, sheet));
     }
-    if (rate.isEmpty()) {
-      return Optional.empty();
+    Optional<Reply> unsprayed = UnsprayedMix.reply(request, sheet);
+    if (rate.isEmpty() || unsprayed.isPresent()) {
+      return unsprayed;
     }
     Optional<Reply> hand = new InHand(request, sheet, rate.get()).reply();
     return hand.isPresent() || !request.has("dial")
@@ -384,6 +385,10 @@ public final class MixTopic implements Topic {
     sheet.steps(Ground.steps(request)).steps(mix.steps());
     MixWords.cautions(request, sheet, rate);
     lot(request, sheet);
+    Optional<Reply> left = ProductLeft.reply(request, sheet, mix.product());
+    if (left.isPresent()) {
+      return left.get();
+    }
     if (!fillsAsked && mix.fills().isEmpty()) {
       sheet.suggest("How much goes in each tank? Tell me its size.");
     }

@@ -43,6 +43,7 @@ public final class WeatherTopic implements Topic {
     }
     wind(request, sheet, verdict);
     heat(request, sheet, verdict);
+    night(request, verdict);
     air(request, sheet, verdict);
     rain(request, sheet, verdict);
     words(request, sheet, verdict);
@@ -165,6 +166,22 @@ public final class WeatherTopic implements Topic {
       sheet.caution("cold");
     } else {
       verdict.go("At " + said + " it is neither too hot nor too cold.");
+    }
+  }
+
+  private static void night(Request request, Verdict verdict) {
+    if (!request.turn().has("night_temperature")) {
+      return;
+    }
+    Quantity night = request.amount("night_temperature").orElseThrow();
+    if (night.compareTo(FREEZING) < 0) {
+      verdict.hold("Nights at " + Shown.of(night) + " bring frost: wait for milder ones.");
+    } else if (night.compareTo(COLD) < 0) {
+      verdict.go(
+          "With nights at "
+              + Shown.of(night)
+              + " it works slowly: spray in the middle of the day, when it is warmest. (Common "
+              + "practice, no source.)");
     }
   }
 
