@@ -25,6 +25,9 @@ final class AreaLists {
     static final Pattern SAID = Pattern.compile("(?i)[0-9. ]+ ?(k|thousand).*");
   }
 
+  private static final Set<String> OTHER = Set.of("other", "remaining", "next", "last", "another");
+  private static final Set<String> DID =
+      Set.of("did", "done", "sprayed", "treated", "covered", "finished");
   private static final Set<String> TO_COVER = Set.of("cover", "treat", "spray", "do");
 
   private final Passage passage;
@@ -38,6 +41,7 @@ final class AreaLists {
     likeLabel(all);
     added(all);
     partOf(all);
+    otherToDo(all);
     spaced(all);
     steps(all);
     options(all);
@@ -90,6 +94,21 @@ final class AreaLists {
       } else if (joined) {
         all.remove(i + 1);
       }
+    }
+  }
+
+  /** "did 6k already, will it do the other 7k": what is to be done is told for itself. */
+  private void otherToDo(List<Fact> all) {
+    List<Fact> done = Facts.named(all, Set.of("minus"));
+    List<Fact> areas = Facts.named(all, Set.of("area"));
+    boolean other =
+        done.size() == 1
+            && areas.size() == 1
+            && areas.get(0).at() > done.get(0).at()
+            && passage.in(areas.get(0).at() - 1, OTHER)
+            && passage.before(done.get(0).at(), 3, DID);
+    if (other) {
+      all.remove(done.get(0));
     }
   }
 

@@ -81,6 +81,7 @@ final class Assembler {
     if (!form.isEmpty()) {
       reshape(all, form);
     }
+    new Packets(passage).join(all);
     new Parts(passage).join(all);
     new MixLeft(passage).join(all);
     new Takes(passage).join(all);
@@ -104,6 +105,8 @@ final class Assembler {
     new Beside(passage).join(all);
     new DatedLawns(passage).join(all);
     new ToldRates(passage).join(all);
+    new Laid(passage).join(all);
+    new PerAsked(passage).join(all);
     return all;
   }
 

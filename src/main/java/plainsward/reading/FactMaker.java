@@ -286,6 +286,10 @@ final class FactMaker {
           number.low().isWhole() && number.high().isEmpty() && number.low().compareTo(HUNDRED) < 0
               ? Optional.of(Fact.of("nozzle_count", Quantity.number(number.low()), said, at))
               : Optional.empty();
+      case "bag" ->
+          number.low().compareTo(HUNDRED) <= 0 && passage.system() != UnitSystem.METRIC
+              ? Optional.of(Fact.of("bag", new Quantity(number.low(), Units.POUND), said, at))
+              : Optional.empty();
       case "soil_temperature" ->
           Optional.of(Fact.of("soil_temperature", new Quantity(number.low(), degree()), said, at));
       case "spray_volume" ->

@@ -23,6 +23,7 @@ final class OddsReader {
   private static final Set<String> CLOCK = Set.of("am", "pm", "oclock");
   private static final Set<String> PER = Set.of("a", "per", "each", "every", "this", "/");
   private static final Set<String> OF_THE = Set.of("a", "the", "of", "my", "-");
+  private static final Set<String> OF_WHOLE = Set.of("of", "a", "my", "the");
   private static final Set<String> WHOSE = Set.of("of", "my", "the");
   private static final Set<String> SEASONS = Set.of("year", "season", "yr", "annum", "calendar");
   private static final Set<String> GOES =
@@ -297,7 +298,7 @@ final class OddsReader {
 
   /** "a third of the 3 gal", "half of 7k"; "the side is a third", of a lawn told elsewhere. */
   private boolean isPartOf(int i, int end, int at) {
-    boolean of = word(end).equals("of") && numerals.at(at).isPresent();
+    boolean of = OF_WHOLE.contains(word(end)) && numerals.at(at).isPresent();
     boolean alone = end >= tokens.size() || !tokens.get(end).isWord();
     boolean place = SIDES.contains(word(i - 2)) || word(i - 2).equals("side");
     return of || alone && IS.contains(word(i - 1)) && place;

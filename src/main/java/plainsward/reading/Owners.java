@@ -167,6 +167,9 @@ final class Owners {
           "from",
           "is",
           "first",
+          "but",
+          "gal",
+          "qt",
           "second");
 
   private static final Set<String> DETERMINERS =

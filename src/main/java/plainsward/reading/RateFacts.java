@@ -62,6 +62,7 @@ final class RateFacts {
           "using", "?", "");
   private static final Set<String> BOTTLES =
       Set.of("bottle", "jug", "container", "pack", "tub", "jar", "tin", "carton", "pail");
+  private static final Set<String> ON = Set.of("on", "over", "x", "times");
   private static final Ratio FEW = Ratio.of(20);
 
   private final Passage passage;
@@ -92,7 +93,8 @@ final class RateFacts {
     if (rate.covers() && rate.area().filter(a -> !a.implied()).isPresent()) {
       return false;
     }
-    if (passage.in(rate.to(), PRODUCT)) {
+    boolean bare = before.isEmpty() && passage.in(rate.to(), ON);
+    if (passage.in(rate.to(), PRODUCT) || bare) {
       return false;
     }
     boolean verb =

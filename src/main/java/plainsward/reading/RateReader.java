@@ -221,6 +221,7 @@ final class RateReader {
     boolean lawnFor = word.equals("for") && !firm && !isLabelGround(top.from(), k);
     return (lawnFor ? Optional.<Measured>empty() : ground(top, k, sure))
         .or(() -> ground && !isSmall(top) ? Optional.empty() : volume(top, i + 1, needsNumber))
+        .filter(m -> !unitless || !word.equals("a") || m.implied())
         .map(m -> new Below(m.to(), m, sure || (covers && !word.equals("do")), covers));
   }
 

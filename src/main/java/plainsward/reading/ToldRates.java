@@ -54,7 +54,8 @@ final class ToldRates {
     boolean below = !first.amount().unit().equals(second.amount().unit());
     boolean number = first.amount().value().equals(second.amount().value());
     boolean slip = number && top && below && first.name().equals("label_rate");
-    return single && kind && (slip || first.name().equals("strength") && passage.hasWord(RIGHT));
+    boolean asked = passage.hasWord(RIGHT) || passage.hasWord(INSTEAD);
+    return single && kind && (slip || first.name().equals("strength") && asked);
   }
 
   private Fact taken(Fact first, Fact second) {

@@ -15,7 +15,7 @@ final class UsedUp {
   private static final Set<String> STARTED =
       Set.of(
           "started", "began", "filled", "fill", "put", "loaded", "had", "full", "hopper", "start",
-          "poured", "weighed", "mixed");
+          "poured", "weighed", "mixed", "with", "from", "took");
   private static final Set<String> STUFF =
       Set.of(
           "tank",

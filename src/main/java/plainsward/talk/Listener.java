@@ -26,6 +26,7 @@ final class Listener {
           "listed_volume",
           "tank_part",
           "told_part",
+          "piece_makes",
           "taken_rate",
           "in_hand",
           "dial_setting",
@@ -218,7 +219,7 @@ final class Listener {
     } else if (facts.says("leave-out") && isLeftOut(unowned)) {
       return;
     } else if (!owned.isEmpty()) {
-      memory.chooseLawns(new ArrayList<>(owned.keySet()));
+      memory.chooseLawns(OnlyLawns.of(facts, new ArrayList<>(owned.keySet())));
       if (!unowned.isEmpty()) {
         List<Fact> together = new ArrayList<>();
         owned.values().forEach(together::addAll);

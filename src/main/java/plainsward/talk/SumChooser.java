@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import plainsward.reading.Fact;
 import plainsward.reading.Facts;
+import plainsward.units.Dimension;
 import plainsward.units.Unit;
 
 /**
@@ -56,6 +57,9 @@ final class SumChooser extends TurnCues {
 
   /** The sums that rule out all others. */
   private String first() {
+    if (has("piece_makes")) {
+      return "mix";
+    }
     if (has("taken_rate") && any("label_rate", "strength")) {
       return "convert";
     }
@@ -98,7 +102,8 @@ final class SumChooser extends TurnCues {
             && has("label_rate")
             && turn.asks().isEmpty()
             && !any("area", "shape", "tank", "spray_rate", "test_area");
-    if (left) {
+    boolean makes = has("container") && has("strength") && wantsVolume();
+    if (left || makes && !any("area", "shape", "tank")) {
       return "coverage";
     }
     if (turn.asks("coverage") && isCoverage() && !dose && !partOfLawn) {
@@ -159,7 +164,8 @@ final class SumChooser extends TurnCues {
         any("label_rate", "strength", "adjuvant_rate")
             && any("area", "shape", "tank", "spray_volume", "volume");
     boolean ofProduct = any("product", "active") && any("tank", "spray_volume", "volume");
-    boolean tankful = any("tank") && any("spray_rate");
+    boolean makes = has("container") && has("strength");
+    boolean tankful = makes || any("tank") && any("spray_rate");
     if ((ofProduct || tankful) && turn.asks("mix")) {
       return false;
     }
@@ -183,6 +189,10 @@ final class SumChooser extends TurnCues {
                 || turn.asks("convert") && (alike || wanted.isEmpty()))
         || numbers
         || pair;
+  }
+
+  private boolean wantsVolume() {
+    return wanted().stream().anyMatch(u -> u.dimension().equals(Dimension.VOLUME));
   }
 
   private boolean isCoverage() {

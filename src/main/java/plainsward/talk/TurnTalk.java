@@ -89,7 +89,7 @@ final class TurnTalk {
 
   /** "a splash of it": the open question is how much that is. */
   private Optional<Reply> vague(Facts facts) {
-    if (!facts.says("vague-measure")) {
+    if (!facts.says("vague-measure") || facts.has("piece_makes")) {
       return Optional.empty();
     }
     Reply asked = Replies.vagueMeasure(facts);

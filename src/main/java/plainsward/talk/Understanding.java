@@ -193,6 +193,9 @@ final class Understanding extends LooseEnds {
   }
 
   private boolean isCalibrating() {
+    if (turn.has("label_rate") && turn.has("spray_rate") && !turn.has("catch_volume")) {
+      return false;
+    }
     return turn.has("catch_volume")
         || turn.has("walk_time")
         || turn.asks("calibrate")

@@ -88,6 +88,10 @@ public final class CoverageTopic implements Topic {
     }
     Quantity low = rate.get().low();
     Quantity matched = matched(amount, rate.get());
+    Optional<Unit> volume = request.wanted(Units.GALLON);
+    if (!rate.get().isPerArea() && volume.isPresent()) {
+      return makes(request, sheet, matched, low, volume.get());
+    }
     Coverage coverage =
         rate.get().isPerArea()
             ? Coverage.ofProduct(matched, low)
@@ -96,6 +100,15 @@ public final class CoverageTopic implements Topic {
       sheet.caution("ounce-kind");
     }
     return told(request, sheet, coverage, Shown.of(amount));
+  }
+
+  /** "16 oz bottle, 2 tbsp a gal, how many gallons does it make". */
+  private static Reply makes(
+      Request request, Sheet sheet, Quantity product, Quantity strength, Unit unit) {
+    Dilution mix = Dilution.using(product, strength, unit);
+    String shown = sheet.steps(mix.steps()).figure("spray_total", mix.volume());
+    MixWords.cautions(request, sheet, LabelRate.of(request));
+    return sheet.answer(Shown.of(product) + " makes " + shown + " of mix.");
   }
 
   /** "a 2 lb jar at 0.4 oz per thousand": ounces of a weighed product are weight. */

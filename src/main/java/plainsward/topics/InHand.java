@@ -50,6 +50,10 @@ final class InHand {
       return Optional.of(sprayed ? applied() : checked());
     }
     boolean ground = request.turn().has("area") || request.turn().has("shape");
+    boolean laid = request.turn().has("in_hand") && ground && rate.isPerArea();
+    if (laid && hand().unit().dimension().equals(rate.low().unit().above().dimension())) {
+      return Optional.of(applied());
+    }
     if (request.has("in_tank") && request.has("tank") && !ground) {
       boolean told = request.turn().has("strength") || request.turn().has("label_rate");
       if (request.says("mend")) {

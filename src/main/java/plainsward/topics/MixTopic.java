@@ -57,8 +57,8 @@ public final class MixTopic implements Topic {
       return forEach(request, sheet, rate.get(), ground.get());
     }
     Optional<Quantity> volume = volume(request);
-    if (product && isTankOpen(request)) {
-      return askWhichTank(request, sheet);
+    if (product && TankChoice.isOpen(request)) {
+      return new TankChoice(request, sheet).reply(rate.get());
     }
     if (isPerGallonAsked(request, rate) && ground.isEmpty() && volume.isEmpty()) {
       return perGallon(request, sheet, rate.get().low());
@@ -88,6 +88,9 @@ public final class MixTopic implements Topic {
       Request request, Sheet sheet, Optional<LabelRate> rate) {
     if (request.has("ready_to_use")) {
       return Optional.of(readyToUse(sheet));
+    }
+    if (Pieces.areTold(request)) {
+      return Optional.of(new Pieces(request, sheet).reply());
     }
     if (HandCheck.isOfStrength(request)) {
       return Optional.of(new HandCheck(request, sheet).ofStrength());
@@ -335,22 +338,6 @@ public final class MixTopic implements Topic {
         "spray_volume",
         "tank",
         "area");
-  }
-
-  /** Whether two tanks of different sizes were told and none of them chosen. */
-  private static boolean isTankOpen(Request request) {
-    List<Known> tanks = request.all("tank");
-    boolean chosen = request.turn().has("tank") && request.turn().of("tank").size() != 2;
-    return tanks.size() == 2
-        && !chosen
-        && !request.says("correction")
-        && !tanks.get(0).amount().isSameAmount(tanks.get(1).amount());
-  }
-
-  private static Reply askWhichTank(Request request, Sheet sheet) {
-    String tanks =
-        String.join(" or ", request.all("tank").stream().map(k -> Shown.of(k.amount())).toList());
-    return sheet.ask("Which tank is it for: " + tanks + "?", "tank");
   }
 
   private static Reply askTank(

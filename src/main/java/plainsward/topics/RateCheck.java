@@ -50,8 +50,8 @@ final class RateCheck {
 
   private static String verdict(
       Sheet sheet, Ratio times, Quantity taken, Quantity label, Quantity right) {
-    String is =
-        ": the label's " + Shown.of(label) + " is " + Shown.of(right) + ", and not " + taken(taken);
+    String same = right.unit().equals(label.unit()) ? "" : " is " + Shown.of(right);
+    String is = ": the label's " + Shown.of(label) + same + ", against " + Shown.of(taken) + ".";
     Ratio off = times.minus(Ratio.ONE);
     if ((off.signum() < 0 ? off.negate() : off).compareTo(CLOSE) <= 0) {
       return "Yes, right: " + Shown.of(taken) + " is " + Shown.of(right.in(label.unit())) + ".";
@@ -61,9 +61,5 @@ final class RateCheck {
       return "No, " + Shown.number(times) + " times too strong" + is;
     }
     return "No, too weak by " + Shown.number(Ratio.ONE.dividedBy(times)) + " times" + is;
-  }
-
-  private static String taken(Quantity taken) {
-    return Shown.of(taken) + ".";
   }
 }
