@@ -27,6 +27,7 @@ final class Answers {
 
   private static final double SURE = 0.6;
   private static final double SURER = 0.8;
+  private static final double AMID_AMOUNTS = 0.93;
   private static final Set<String> POINTING =
       Set.of("it", "that", "them", "they", "those", "again", "out");
 
@@ -50,14 +51,21 @@ final class Answers {
     return Optional.of(all.kind() == Kind.ASK ? plainly(topics.get(0), request).orElse(all) : all);
   }
 
-  /** Where no amount is given or wanted, a note that plainly answers spares asking back. */
+  /**
+   * A note that plainly answers spares asking back: not where an amount is wanted or given, for a
+   * note has no figure of this lawn's, unless it is asked what such a figure means.
+   */
   private static Optional<Reply> plainly(String topic, Request request) {
+    boolean day = request.turn().all().stream().anyMatch(f -> f.date().isPresent());
     boolean amounts =
         request.turn().has("wanted")
             || request.turn().all().stream()
                 .anyMatch(f -> f.value().isPresent() || !f.sides().isEmpty());
-    double least = OF_LOOKS.contains(topic) ? SURE : SURER;
-    return amounts ? Optional.empty() : NoteTopic.plainly(request, least);
+    if (day || amounts) {
+      boolean inWords = request.turn().says("meaning") || topic.equals("repeat") && !day;
+      return inWords ? NoteTopic.plainly(request, AMID_AMOUNTS) : Optional.empty();
+    }
+    return NoteTopic.plainly(request, OF_LOOKS.contains(topic) ? SURE : SURER);
   }
 
   /** One reply, or one for each part of the message that asks about the topic in other words. */

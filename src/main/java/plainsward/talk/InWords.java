@@ -13,10 +13,14 @@ import plainsward.topics.Request;
 /** What the handbook answers where no sum and no topic's cue is found. */
 final class InWords {
   private static final int SHORT = 9;
+
+  /** Amounts in fewer words than so many are an answer, and not a tale. */
+  private static final int FEW_WORDS = 6;
+
   private static final double ALONE = 0.7;
 
   /** How sure a note must be where no word shows that lawns are spoken of (0 to 1). */
-  private static final double WITHOUT_TRADE_WORDS = 0.82;
+  private static final double WITHOUT_TRADE_WORDS = 0.72;
 
   /** How sure a note must be where figures of a dose stand in the question (0 to 1). */
   private static final double AMID_FIGURES = 0.93;
@@ -24,7 +28,10 @@ final class InWords {
   /** How sure a note must be to be named as perhaps meant (0 to 1). */
   private static final double AT_ALL_NEAR = 0.15;
 
-  private static final int MOST_NEAR = 2;
+  /** The same where no word shows that lawns are spoken of. */
+  private static final double SOMEWHAT_NEAR = 0.4;
+
+  private static final int MOST_NEAR = 3;
 
   private InWords() {}
 
@@ -58,22 +65,20 @@ final class InWords {
       return NoteTopic.anywhere(request, turn.text(), Set.of());
     }
     boolean amounts = turn.all().stream().anyMatch(fact -> fact.value().isPresent());
-    return amounts && !turn.says("question")
-        ? Optional.empty()
-        : NoteTopic.plainly(request, WITHOUT_TRADE_WORDS);
+    boolean bare = amounts && !turn.says("question") && turn.tokens().size() < FEW_WORDS;
+    return bare ? Optional.empty() : NoteTopic.plainly(request, WITHOUT_TRADE_WORDS);
   }
 
-  /** The titles of notes that may be meant where none is sure, at most two. */
+  /** The titles of notes that may be meant where none is sure, at most three. */
   static List<String> near(Request request) {
-    return TradeWords.areIn(request.turn().tokens())
-        ? NoteTopic.near(request, AT_ALL_NEAR, MOST_NEAR)
-        : List.of();
+    boolean ours = TradeWords.areIn(request.turn().tokens());
+    return NoteTopic.near(request, ours ? AT_ALL_NEAR : SOMEWHAT_NEAR, MOST_NEAR);
   }
 
   /** Whether a label is told, by its form or by an amount of its own. */
   private static boolean isTold(Facts turn) {
     boolean form = turn.says("ready-to-use") || turn.says("concentrate");
-    if (form && turn.asks().isEmpty()) {
+    if (form && turn.asks().isEmpty() && !turn.says("question")) {
       return true;
     }
     for (Fact fact : turn.all()) {

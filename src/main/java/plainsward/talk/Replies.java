@@ -39,8 +39,9 @@ final class Replies {
     if (titles.isEmpty()) {
       return notUnderstood();
     }
-    return ReplyBuilder.from(unsure("I'm not sure what you mean."))
-        .say("The nearest that I have: " + String.join("; ", titles) + ". Ask for one by its name.")
+    return ReplyBuilder.from(
+            unsure("I'm not sure what you mean. Is it this: " + String.join("; or ", titles) + "?"))
+        .say("Say which, or put it in other words.")
         .build();
   }
 

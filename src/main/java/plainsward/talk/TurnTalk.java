@@ -8,7 +8,9 @@ import plainsward.reading.Fact;
 import plainsward.reading.Facts;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
+import plainsward.reply.ReplyBuilder;
 import plainsward.topics.Limits;
+import plainsward.topics.NoteTopic;
 import plainsward.topics.Request;
 import plainsward.topics.UnclearGround;
 import plainsward.units.Quantity;
@@ -35,6 +37,12 @@ final class TurnTalk {
           "adjuvant",
           "product",
           "active");
+
+  /** How sure a note must be to be told of a spraying that is logged (0 to 1). */
+  private static final double TROUBLE = 0.8;
+
+  private static final int SHORT = 7;
+  private static final Set<String> OF_LABEL = Set.of("label", "labels", "says", "between");
 
   private final Memory memory;
   private final Keeper keeper;
@@ -82,6 +90,7 @@ final class TurnTalk {
     Facts heard = facts.with(tied);
     return clerk
         .logged(facts, tied)
+        .map(logged -> facts.says("unlog") ? logged : withTrouble(logged, heard))
         .or(() -> limit(heard, most))
         .or(() -> vague(facts))
         .orElseGet(() -> asked(heard));
@@ -95,6 +104,14 @@ final class TurnTalk {
     Reply asked = Replies.vagueMeasure(facts);
     course.pending = new Pending(asked.needs(), List.of("mix"), facts.asks());
     return Optional.of(asked);
+  }
+
+  /** A spraying that is told for what went wrong is logged, and that is answered first. */
+  private Reply withTrouble(Reply logged, Facts heard) {
+    return NoteTopic.plainly(request(heard), TROUBLE)
+        .filter(answer -> !answer.topics().contains("record"))
+        .map(answer -> ReplyBuilder.from(answer).topic("record").say(logged.headline()).build())
+        .orElse(logged);
   }
 
   /** What the label forbids; a rate above the label's is not kept as the label's. */
@@ -126,7 +143,7 @@ final class TurnTalk {
       return reply;
     }
     if (choice.topics().isEmpty()) {
-      boolean told = subject.isOnlyTold() && !heard.says("question");
+      boolean told = subject.isOnlyTold() && !heard.says("question") && isShort(heard);
       return told ? noted(heard) : inWords(heard).orElseGet(() -> noted(heard));
     }
     Optional<Reply> unclear = UnclearGround.check(request(heard, choice.asks()));
@@ -156,6 +173,11 @@ final class TurnTalk {
             .lastReply
             .filter(last -> last.kind() == Kind.ANSWER && last.figures().isEmpty())
             .map(last -> Replies.sameAgain(last));
+  }
+
+  /** A wait told in many words is part of a tale. */
+  private static boolean isShort(Facts heard) {
+    return heard.tokens().size() <= SHORT || heard.hasWord(OF_LABEL);
   }
 
   private Reply noted(Facts heard) {

@@ -17,6 +17,9 @@ import plainsward.units.Units;
  */
 public final class KeepOffTopic extends NoteTopic {
 
+  /** How sure a note must be for water to need no more words (0 to 1). */
+  private static final double PLAIN = 0.8;
+
   private static final Set<String> MOWING = Set.of("mow", "mowing", "mowed", "cut", "cutting");
   private static final Set<String> WATERING =
       Set.of("water", "watering", "watered", "sprinkler", "sprinklers");
@@ -27,21 +30,24 @@ public final class KeepOffTopic extends NoteTopic {
   }
 
   @Override
-  public Reply reply(Request request, String words) {
+  Reply reply(Request request, String words, double another) {
     boolean own = request.turn().hasWord(MOWING) || saysWater(request) || saysRain(request);
     String told = own ? request.turn().text() : words;
-    return ofLabel(request).orElseGet(() -> super.reply(request, told + wetted(request)));
+    return ofLabel(request)
+        .orElseGet(() -> super.reply(request, told + wetted(request, told), another));
   }
 
   /**
-   * Water is the sprinkler's; for a preventer that was spoken of before, rain and water wet it in.
+   * Water is the sprinkler's, unless a note plainly knows what else it is; for a preventer that was
+   * spoken of before, rain and water wet it in.
    */
-  private static String wetted(Request request) {
+  private static String wetted(Request request, String told) {
     boolean water = saysWater(request);
     if ((water || saysRain(request)) && ProductKind.of(request) == ProductKind.PRE) {
       return " watering in a preventer";
     }
-    return water ? " sprinklers, irrigation after spraying" : "";
+    boolean open = water && Notes.best(request, told, Set.of(), PLAIN).isEmpty();
+    return open ? " sprinklers, irrigation after spraying" : "";
   }
 
   private static Optional<Reply> ofLabel(Request request) {

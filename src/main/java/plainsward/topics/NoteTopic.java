@@ -34,7 +34,7 @@ public class NoteTopic implements Topic {
   @Override
   public Reply reply(Request request) {
     String weed = BY_WEED.contains(code) ? weedBefore(request) : "";
-    return reply(request, request.turn().text() + weed);
+    return reply(request, request.turn().text() + weed, NEAR);
   }
 
   /** A short question speaks of the weed that was spoken of before. */
@@ -49,10 +49,15 @@ public class NoteTopic implements Topic {
         : "";
   }
 
-  /** The reply to a part of the message. */
+  /** The reply to a part of the message: it says less, so a note of another kind must be surer. */
   public Reply reply(Request request, String words) {
+    return reply(request, words, ANOTHER_KIND);
+  }
+
+  /** The reply to some words, by the best note of any kind that is as sure as {@code another}. */
+  Reply reply(Request request, String words, double another) {
     Sheet sheet = new Sheet(request, code);
-    Optional<Note> found = Notes.of(request, words, code, ANOTHER_KIND);
+    Optional<Note> found = Notes.of(request, words, code, another);
     Optional<Note> note = code.equals("progress") ? DeadYet.fitting(request, found) : found;
     if (note.isEmpty()) {
       return sheet.ask("Tell me a little more: what did you see, use or want to do?", "product");
