@@ -23,6 +23,8 @@ public enum PhraseColumn {
   NAMES(NameRows.TABLE, "say"),
   /** Somebody or something exposed. */
   EXPOSURE("exposure", "say"),
+  /** Words beside it that tell who and what. */
+  EXPOSURE_WORDS("exposure", "words"),
   /** What must not be done. */
   REFUSALS("refusals", "say"),
   /** What lifts a refusal. */

@@ -23,13 +23,31 @@ import plainsward.trade.Rows;
  */
 public final class Exposure {
   private static final List<Row> ROWS = PhraseColumn.EXPOSURE.rows();
-  private static final PhraseBook<String> SIGNS =
-      PhraseBook.of(PhraseColumn.EXPOSURE, n -> ROWS.get(n).text("sign"));
+  private static final PhraseBook<Heard> BOOK =
+      PhraseBook.of(PhraseColumn.EXPOSURE, n -> Heard.of(ROWS.get(n)));
   private static final List<Row> ADVICE = Rows.of("first-aid");
   private static final Set<String> CALMING = Set.of("long-past", "planning", "unrelated");
+  private static final Set<String> OF_NO_PERSON = Set.of("animal", "spill", "water");
   private static final Set<String> SYMPTOMS = Set.of("breathed", "fumes");
   private static final String ABROAD =
       "Outside the United States, call your own poison help line or a doctor.";
+
+  /**
+   * What a phrase tells.
+   *
+   * @param sign of what it is a sign by itself, or empty
+   * @param part the part it plays beside other words, or null where it is a sign
+   */
+  private record Heard(String sign, Part part) {
+    static Heard of(Row row) {
+      String sign = row.optional("sign").orElse("");
+      return new Heard(sign, sign.isEmpty() ? Part.named(row.text("part")) : null);
+    }
+
+    boolean isHarmless() {
+      return sign.equals("unrelated");
+    }
+  }
 
   private Exposure() {}
 
@@ -50,20 +68,35 @@ public final class Exposure {
     return Optional.of(reply(signs, person));
   }
 
-  /** A phrase inside a harmless one ("burned the lawn") does not count. */
+  /** A phrase that touches a harmless one ("burned the lawn") does not count. */
   private static Set<String> signs(List<Token> tokens) {
-    List<PhraseBook.Found<String>> found = SIGNS.find(tokens);
-    List<PhraseBook.Found<String>> harmless =
-        found.stream().filter(f -> f.meaning().equals("unrelated")).toList();
+    List<PhraseBook.Found<Heard>> found = BOOK.find(tokens);
     Set<String> signs = new HashSet<>();
-    for (PhraseBook.Found<String> f : found) {
-      boolean covered =
-          harmless.stream().anyMatch(h -> h.from() <= f.to() - 1 && f.from() <= h.to() - 1);
-      if (!f.meaning().equals("unrelated") && !covered) {
-        signs.add(f.meaning());
+    List<Mishaps.Act> acts = new ArrayList<>();
+    for (PhraseBook.Found<Heard> f : found) {
+      Heard heard = f.meaning();
+      if (!heard.isHarmless() && !isCovered(f, found)) {
+        if (heard.part() == null) {
+          signs.add(heard.sign());
+        } else {
+          acts.add(new Mishaps.Act(heard.part(), f.from(), f.to()));
+        }
       }
     }
+    if (!acts.isEmpty()) {
+      Mishaps.hear(tokens, acts, signs);
+    }
     return signs;
+  }
+
+  private static boolean isCovered(
+      PhraseBook.Found<Heard> one, List<PhraseBook.Found<Heard>> found) {
+    for (PhraseBook.Found<Heard> other : found) {
+      if (other.meaning().isHarmless() && other.from() < one.to() && one.from() < other.to()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Words that say it is happening, however the rest is put. */
@@ -81,11 +114,11 @@ public final class Exposure {
         rows.add(row);
       }
     }
-    boolean person = signs.stream().anyMatch(s -> !s.equals("animal") && !s.equals("spill"));
+    boolean person = signs.stream().anyMatch(s -> !OF_NO_PERSON.contains(s));
     boolean onlyAnimal =
         signs.contains("animal") && !personBeside(signs) && !(person && isPersonNamed);
     if (onlyAnimal) {
-      rows.removeIf(r -> !r.text("sign").equals("animal") && !r.text("sign").equals("spill"));
+      rows.removeIf(r -> !OF_NO_PERSON.contains(r.text("sign")));
     }
     reply.headline(rows.get(0).text("headline"));
     for (int i = 0; i < rows.size(); i++) {
@@ -106,10 +139,6 @@ public final class Exposure {
   private static boolean personBeside(Set<String> signs) {
     return signs.stream()
         .anyMatch(
-            s ->
-                !s.equals("animal")
-                    && !s.equals("spill")
-                    && !SYMPTOMS.contains(s)
-                    && !s.equals("swallowed"));
+            s -> !OF_NO_PERSON.contains(s) && !SYMPTOMS.contains(s) && !s.equals("swallowed"));
   }
 }
