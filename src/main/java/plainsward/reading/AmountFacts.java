@@ -82,6 +82,12 @@ final class AmountFacts {
     String after = passage.word(said.to());
     boolean asked =
         BEFORE_WANTED.contains(before) || after.equals("?") || after.isEmpty() && !before.isEmpty();
+    if (before.isEmpty() && after.equals("in")) {
+      return List.of(Fact.of("wanted", said.low().unit().code(), words, said.from()));
+    }
+    if (isPriceBefore(said.from())) {
+      return List.of(Fact.of("container", said.low(), words, said.from()));
+    }
     boolean stuff =
         after.equals("of")
             && passage.in(
@@ -99,6 +105,12 @@ final class AmountFacts {
     return asked
         ? List.of(Fact.of("wanted", said.low().unit().code(), words, said.from()))
         : List.of();
+  }
+
+  /** "$42 qt", "$95 per gal". */
+  private boolean isPriceBefore(int i) {
+    int number = passage.in(i - 1, Set.of("per", "/", "a")) ? i - 2 : i - 1;
+    return passage.isNumber(number) && passage.in(number - 1, Set.of("$", "\u00a3", "\u20ac"));
   }
 
   /** "quart is $42": the size that a price is told for. */

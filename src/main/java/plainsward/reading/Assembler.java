@@ -81,6 +81,7 @@ final class Assembler {
     if (!form.isEmpty()) {
       reshape(all, form);
     }
+    new Corrected(passage).join(all);
     new Packets(passage).join(all);
     new Parts(passage).join(all);
     new MixLeft(passage).join(all);

@@ -13,6 +13,8 @@ import plainsward.units.Units;
 final class Beside {
   private static final Set<String> MINUTES = Set.of("min", "mins", "minute", "minutes", "and");
   private static final Set<String> BAGGED = Set.of("product_amount", "test_amount");
+  private static final Set<String> RATE_ASKED = Set.of("per", "rate", "thousand");
+  private static final Set<String> ASKS = Set.of("what", "whats", "how", "?");
   private static final int MOST_LEFT_OUT = 20;
   private static final Set<String> BEDS =
       Set.of("beds", "sheds", "patios", "ponds", "gardens", "islands", "rings", "circles", "pads");
@@ -32,6 +34,7 @@ final class Beside {
     minutesAndSeconds(all);
     bagBeside(all);
     severalBags(all);
+    spreadBags(all);
     severalAlike(all);
     severalLeftOut(all);
     coveredByAGallon(all);
@@ -87,6 +90,32 @@ final class Beside {
         all.removeIf(f -> f.name().equals("number") && f.at() == at);
         Quantity bags = Quantity.number(Ratio.of(many));
         all.add(Fact.of("bags_used", bags, passage.said(at, i + 1), at));
+        return;
+      }
+    }
+  }
+
+  /** "2 bags 18 lb each, 5k, how many lb per thousand": so much was spread on it. */
+  private void spreadBags(List<Fact> all) {
+    List<Fact> bag = Facts.named(all, Set.of("bag"));
+    List<Fact> ground = Facts.named(all, Set.of("area", "test_area"));
+    boolean other =
+        !Facts.named(all, Set.of("label_rate", "price", "analysis", "bag_area", "nitrogen_target"))
+            .isEmpty();
+    boolean asked = passage.hasWord(RATE_ASKED) && passage.hasWord(ASKS);
+    if (bag.size() != 1 || ground.isEmpty() || other || !asked) {
+      return;
+    }
+    for (int i = 1; i < passage.tokens().size(); i++) {
+      Integer many = passage.in(i, Set.of("bags", "sacks")) ? count(passage.word(i - 1)) : null;
+      if (many != null && many > 1 && many <= MOST_LEFT_OUT) {
+        int at = i - 1;
+        Quantity spread = bag.get(0).amount().times(Ratio.of(many));
+        String said = passage.said(at, passage.end(bag.get(0)));
+        all.removeIf(
+            f -> f.at() == at && f.name().equals("number") || f.name().equals("lawn_each"));
+        all.set(all.indexOf(bag.get(0)), Fact.of("test_amount", spread, said, at));
+        all.replaceAll(f -> f.equals(ground.get(0)) ? f.as("test_area") : f);
         return;
       }
     }

@@ -50,6 +50,7 @@ final class InTank {
           "backpack",
           "to",
           "got",
+          "n",
           "rig");
   private static final Set<String> AT = Set.of("at", "mixed");
   private static final Set<String> MADE =
@@ -222,6 +223,7 @@ final class InTank {
   }
 
   private boolean isPut(int from) {
-    return passage.before(from, 4, PUT) && passage.before(from, 5, SOMEBODY);
+    boolean told = from == 1 && passage.in(0, PUT) && passage.hasWord(LABEL);
+    return told || passage.before(from, 4, PUT) && passage.before(from, 5, SOMEBODY);
   }
 }

@@ -99,9 +99,26 @@ final class Parts {
       rate |= fact != part && RATES.contains(fact.name());
     }
     if (rate || part.name().equals(PART)) {
+      Fact laid = laidBy(all, tank);
       all.set(all.indexOf(tank), tank.as("tank"));
-      all.set(all.indexOf(part), part.as("tank_part").with(share(part), Optional.empty()));
+      if (laid == null) {
+        all.set(all.indexOf(part), part.as("tank_part").with(share(part), Optional.empty()));
+      } else {
+        Quantity less = laid.amount().times(share(part).value());
+        all.set(all.indexOf(laid), laid.with(less, Optional.empty()));
+        all.remove(part);
+      }
     }
+  }
+
+  /** "half of the 4 gal backpack did 1500": what the whole tank would lay down there. */
+  private static Fact laidBy(List<Fact> all, Fact tank) {
+    for (Fact fact : all) {
+      if (fact.name().equals("spray_rate") && fact.at() == tank.at()) {
+        return fact;
+      }
+    }
+    return null;
   }
 
   /** "the back is half of 7k": meant where it is the only one spoken of, asked about otherwise. */

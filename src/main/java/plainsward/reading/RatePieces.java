@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Dimension;
 import plainsward.units.Quantity;
+import plainsward.units.Ratio;
 import plainsward.units.Shown;
 import plainsward.units.Unit;
 import plainsward.units.Units;
@@ -15,6 +16,10 @@ final class RatePieces {
   private static final Set<String> RATES = Set.of("label_rate", "strength");
   private static final Set<String> TOLD =
       Set.of("label", "says", "rate", "max", "used", "put", "bottle", "jug", "product", "dose");
+  private static final Set<String> GROUND = Set.of("area");
+  private static final Set<String> PLACES =
+      Set.of("back", "front", "side", "rear", "backyard", "frontyard", "strip");
+  private static final Ratio MOST_RATE = Ratio.of(100);
   private static final Set<String> TANKS = Set.of("tank", "volume");
   private static final Set<String> PER = Set.of("per", "/", "a", "each");
   private static final Set<String> THOUSAND = Set.of("thousand", "1000", "k", "m");
@@ -33,6 +38,44 @@ final class RatePieces {
     ofAnalysis(all);
     outputBeside(all);
     ofActive(all);
+    onPlace(all);
+    likeThrown(all);
+  }
+
+  /** "1.1 oz/k front, 1.5 on the back": the second rate has the first's unit. */
+  private void onPlace(List<Fact> all) {
+    List<Fact> rates = Facts.named(all, Set.of("label_rate"));
+    if (rates.size() != 1 || Facts.named(all, GROUND).size() < 2) {
+      return;
+    }
+    for (int i = 0; i < all.size(); i++) {
+      Fact number = all.get(i);
+      int end = number.name().equals("number") && number.value().isPresent() ? number.at() + 1 : -1;
+      boolean place =
+          end > 0
+              && passage.in(end, Set.of("on", "for"))
+              && passage.after(end + 1, 2, PLACES)
+              && number.amount().value().compareTo(MOST_RATE) < 0;
+      if (place && number.at() > rates.get(0).at()) {
+        Quantity rate = new Quantity(number.amount().value(), rates.get(0).amount().unit());
+        all.set(i, rates.get(0).with(rate, Optional.empty()).saidAs(number.said(), number.at()));
+      }
+    }
+  }
+
+  /** "dropped 4 lb on 20 by 50, label 3.5 per k": pounds as well. */
+  private static void likeThrown(List<Fact> all) {
+    List<Fact> thrown = Facts.named(all, Set.of("test_amount", "spread_rate"));
+    for (int i = 0; i < all.size() && thrown.size() == 1; i++) {
+      Fact rate = all.get(i);
+      Unit unit = thrown.get(0).amount().unit();
+      boolean mass = unit.equals(Units.POUND) || unit.above().equals(Units.POUND);
+      if (mass && rate.name().equals("label_rate") && rate.leavesOpen("unit")) {
+        Unit per = Units.POUND.per(rate.amount().unit().below().orElseThrow());
+        Quantity weighed = new Quantity(rate.amount().value(), per);
+        all.set(i, rate.with(weighed, Optional.empty()).doubting(List.of()));
+      }
+    }
   }
 
   /** "2,4-D 24%, mecoprop 7%": what a product is made of is no strength to mix at. */

@@ -14,6 +14,9 @@ import plainsward.units.Units;
 final class SprayerFacts {
   private static final Quantity THOUSAND = Quantity.of(1000, Units.SQUARE_FOOT);
   private static final Set<String> PER = Set.of("per", "/", "each", "every");
+  private static final int NEAR = 6;
+  private static final Set<String> AIR = Set.of("wind", "winds", "gusts", "breeze", "windy");
+  private static final Set<String> THAT = Set.of("that", "it", "this", "is");
   private static final Ratio LEAST_PACK = Ratio.of(3);
   private static final Ratio MOST_PACK = Ratio.of(6);
   private static final Set<String> TIMED = Set.of("per", "/", "a", "each", "every", "for", "on");
@@ -33,6 +36,7 @@ final class SprayerFacts {
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
     timed(all);
+    clocked(all);
     perThousand(all);
     leftInTank(all);
     holding(all);
@@ -58,6 +62,31 @@ final class SprayerFacts {
     }
   }
 
+  /** "4 gpm, a thousand in 25 sec, 1.3 oz/k": what is laid down, where a dose is told too. */
+  private void clocked(List<Fact> all) {
+    List<Fact> flow = Facts.named(all, Set.of("nozzle_flow"));
+    List<Fact> time = Facts.named(all, Set.of("walk_time"));
+    List<Fact> dose = Facts.named(all, Set.of("label_rate", "strength"));
+    if (flow.size() != 1 || time.size() != 1 || dose.isEmpty()) {
+      return;
+    }
+    for (Fact ground : List.copyOf(all)) {
+      boolean walked =
+          GROUND.contains(ground.name())
+              && ground.value().isPresent()
+              && Math.abs(ground.at() - time.get(0).at()) <= NEAR
+              && ground.amount().unit().equals(Units.SQUARE_FOOT);
+      if (walked) {
+        Quantity volume = flow.get(0).amount().times(time.get(0).amount(), Units.GALLON);
+        all.removeAll(List.of(ground, flow.get(0), time.get(0)));
+        String said = flow.get(0).said() + ", " + time.get(0).said() + " on " + ground.said();
+        Quantity rate = Rates.per(volume, ground.amount());
+        all.add(Fact.of("spray_rate", rate, said, flow.get(0).at()));
+        return;
+      }
+    }
+  }
+
   /** "what is that per 1000": no piece of ground, but what is asked for; so it was a test. */
   private void perThousand(List<Fact> all) {
     boolean asked =
@@ -66,7 +95,8 @@ final class SprayerFacts {
                 f.name().equals("area")
                     && f.value().isPresent()
                     && f.amount().isSameAmount(THOUSAND)
-                    && passage.in(f.at() - 1, PER));
+                    && (passage.in(f.at() - 1, PER)
+                        || passage.in(f.at(), PER) && passage.in(f.at() - 1, THAT)));
     if (!asked) {
       return;
     }
@@ -176,9 +206,12 @@ final class SprayerFacts {
   }
 
   /** Beside a nozzle's flow or spacing a speed is how fast one goes. */
-  private static void walking(List<Fact> all) {
+  private void walking(List<Fact> all) {
     boolean boom =
         all.stream().anyMatch(f -> f.name().equals("nozzle_flow") || f.name().equals("spacing"));
+    if (boom && !passage.hasWord(AIR)) {
+      all.replaceAll(f -> f.name().equals("wind") ? f.as("walk_speed") : f);
+    }
     if (boom) {
       all.replaceAll(f -> f.name().equals("speed") ? f.as("walk_speed") : f);
     }

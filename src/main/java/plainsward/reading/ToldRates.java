@@ -41,19 +41,19 @@ final class ToldRates {
       return;
     }
     Fact taken = taken(rates.get(0), rates.get(1));
-    if (taken != null) {
+    if (taken != null && taken.high().isEmpty()) {
       all.set(all.indexOf(taken), taken.as("taken_rate"));
     }
   }
 
   /** The same number per another ground, or two strengths of which one is asked to be right. */
   private boolean areAlike(Fact first, Fact second) {
-    boolean single = first.high().isEmpty() && second.high().isEmpty();
+    boolean single = first.high().isEmpty() || second.high().isEmpty();
     boolean kind = first.amount().dimension().equals(second.amount().dimension());
     boolean top = first.amount().unit().above().equals(second.amount().unit().above());
     boolean below = !first.amount().unit().equals(second.amount().unit());
     boolean number = first.amount().value().equals(second.amount().value());
-    boolean slip = number && top && below && first.name().equals("label_rate");
+    boolean slip = number && top && below;
     boolean asked = passage.hasWord(RIGHT) || passage.hasWord(INSTEAD);
     return single && kind && (slip || first.name().equals("strength") && asked);
   }

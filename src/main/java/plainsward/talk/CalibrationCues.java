@@ -35,11 +35,11 @@ final class CalibrationCues extends TurnCues {
     }
     boolean jobKnown = memory.has("area") && (memory.has("label_rate") || memory.has("strength"));
     boolean told = has("spray_rate") && !has("catch_volume") && turn.all().size() == 1;
-    boolean onlyUnits = turn.all().size() == 2 && has("label_rate") && has("wanted");
+    boolean onlyUnits = has("label_rate") && has("wanted") && turn.all().size() == 2;
     if (has("spray_rate") && turn.asks("coverage") || told && jobKnown || onlyUnits) {
       return false;
     }
-    if (conversion && turn.all().size() == 2 && isInUnitWanted()) {
+    if (conversion && turn.all().size() <= 3 && isInUnitWanted()) {
       return true;
     }
     return !conversion

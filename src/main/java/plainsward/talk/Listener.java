@@ -33,6 +33,7 @@ final class Listener {
           "old_spray_rate",
           "old_label_rate");
 
+  private static final Set<String> VESSELS = Set.of("trigger");
   private static final Set<String> GROUND = Set.of("area", "shape", "minus", "minus_shape");
 
   private final Memory memory;
@@ -128,7 +129,11 @@ final class Listener {
 
   /** Whether the product is ready to use, a concentrate, or dry. */
   private void form(Facts facts) {
-    if (facts.says("ready-to-use") && !facts.says("concentrate") && !facts.has("in_hand")) {
+    boolean vessel = facts.has("strength") && facts.has("tank") && facts.hasWord(VESSELS);
+    if (facts.says("ready-to-use")
+        && !facts.says("concentrate")
+        && !facts.has("in_hand")
+        && !vessel) {
       memory.replace(
           "ready_to_use", List.of(Fact.of("ready_to_use", "rtu", "ready to use", 0)), turn);
     } else if (facts.says("concentrate") || facts.has("label_rate") || facts.has("strength")) {

@@ -184,9 +184,17 @@ public final class CalibrateTopic implements Topic {
     return runs.stream()
         .findFirst()
         .or(() -> request.amount("product_amount"))
-        .or(() -> request.amount("volume"))
-        .or(() -> request.amount("spray_volume"))
-        .or(() -> request.amount("tank"));
+        .or(() -> ofTank(request, "volume"))
+        .or(() -> ofTank(request, "spray_volume"))
+        .or(() -> ofTank(request, "tank"));
+  }
+
+  /** What is in the tank, or the part of it that went out. */
+  private static Optional<Quantity> ofTank(Request request, String role) {
+    Optional<Quantity> all = request.amount(role);
+    return request.turn().has("tank_part")
+        ? all.map(q -> q.times(request.amount("tank_part").orElseThrow().value()))
+        : all;
   }
 
   private static Optional<Quantity> flow(Request request, Sheet sheet) {

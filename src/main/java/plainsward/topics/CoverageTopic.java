@@ -132,7 +132,12 @@ public final class CoverageTopic implements Topic {
     if (lawn.isPresent() && coverage.area().dimension().equals(Dimension.AREA)) {
       return lawns(sheet, coverage.area(), lawn.get(), area + ", " + what);
     }
-    String enough = Ground.of(request).map(ground -> verdict(ground, coverage.area())).orElse("");
+    Optional<Quantity> ground = request.wants("times") ? Ground.of(request) : Optional.empty();
+    if (ground.isPresent() && coverage.area().dimension().equals(Dimension.AREA)) {
+      return times(sheet, coverage.area(), ground.get(), what);
+    }
+    String enough =
+        Ground.of(request).map(lawnArea -> verdict(lawnArea, coverage.area())).orElse("");
     return sheet.answer("It goes " + area + ": " + what + "." + enough);
   }
 
@@ -147,6 +152,14 @@ public final class CoverageTopic implements Topic {
             + ": it goes "
             + what
             + ".");
+  }
+
+  /** How often the ground can be done with it, in whole times. */
+  private static Reply times(Sheet sheet, Quantity covered, Quantity ground, String what) {
+    Step times = Working.of("times", covered).over(ground).roundedDown(Units.ONE);
+    String shown = sheet.steps(List.of(times)).figure("times", times.result());
+    return sheet.answer(
+        shown + " times on " + Shown.of(ground) + ": " + what + " goes " + Shown.of(covered) + ".");
   }
 
   private static String verdict(Quantity ground, Quantity covered) {

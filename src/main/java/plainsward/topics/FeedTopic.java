@@ -2,6 +2,7 @@ package plainsward.topics;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.Nutrient;
 import plainsward.dosing.Step;
 import plainsward.dosing.Working;
@@ -15,6 +16,8 @@ import plainsward.units.Units;
 
 /** Nitrogen and fertilizer: product for a target, and what a bag lays down. */
 public final class FeedTopic implements Topic {
+  private static final Set<String> SPLIT = Set.of("over", "total", "split", "year", "yr", "season");
+  private static final Set<String> EACH = Set.of("each", "apiece");
   private static final Ratio MOST_AT_ONCE = Ratio.of(1);
   private static final Ratio LEAN = Ratio.of(5);
 
@@ -65,7 +68,24 @@ public final class FeedTopic implements Topic {
         .map(t -> Nutrient.productFor(t, analysis.get()).result());
   }
 
-  private static Reply forTarget(Request request, Sheet sheet, Quantity analysis, Quantity target) {
+  /** "1.5 lb over the year in 3 apps, how much each time": a part of it each time. */
+  private static Quantity eachTime(Request request, Sheet sheet, Quantity target) {
+    boolean split =
+        request.turn().has("times")
+            && request.turn().hasWord(SPLIT)
+            && request.turn().hasWord(EACH)
+            && request.amount("times").orElseThrow().signum() > 0;
+    if (!split) {
+      return target;
+    }
+    Ratio times = request.amount("times").orElseThrow().value();
+    Quantity each = target.dividedBy(times);
+    sheet.work(Shown.of(target) + " ÷ " + Shown.number(times) + " = " + Shown.of(each));
+    return each;
+  }
+
+  private static Reply forTarget(Request request, Sheet sheet, Quantity analysis, Quantity all) {
+    Quantity target = eachTime(request, sheet, all);
     Step rate = Nutrient.productFor(target, analysis);
     sheet.steps(List.of(rate));
     String each = sheet.figure("product_rate", rate.result());
@@ -87,10 +107,15 @@ public final class FeedTopic implements Topic {
     Step nitrogen =
         Working.of("nitrogen_total", target).times(ground.get()).as(total.result().unit());
     sheet.steps(List.of(total, nitrogen));
-    String all = sheet.figure("product_total", total.result());
+    String spread = sheet.figure("product_total", total.result());
     sheet.figure("nitrogen_total", nitrogen.result());
     return sheet.answer(
-        "Spread " + all + " in all, " + each + "." + Bags.told(request, sheet, total.result()));
+        "Spread "
+            + spread
+            + (target == all ? " in all, " : " each time, ")
+            + each
+            + "."
+            + Bags.told(request, sheet, total.result()));
   }
 
   static Step total(Quantity rate, Quantity ground) {

@@ -107,10 +107,22 @@ final class InHand {
             + ".");
   }
 
+  /** The end of the label's range that lies nearest to what is in; inside it what is in itself. */
+  private Quantity nearest(Quantity tank, Quantity hand) {
+    if (rate.high().isEmpty() || rate.isPerArea()) {
+      return strength();
+    }
+    Quantity high = rate.high().get();
+    Quantity made = hand.dividedBy(tank, high.unit());
+    boolean above = made.compareTo(high) > 0;
+    return above ? high : made.compareTo(rate.low()) < 0 ? rate.low() : made;
+  }
+
   private Reply checked() {
     Quantity tank = request.amount("tank").orElseThrow();
     Quantity hand = hand();
-    Dilution right = Dilution.of(tank, strength(), hand.unit());
+    Quantity strength = nearest(tank, hand);
+    Dilution right = Dilution.of(tank, strength, hand.unit());
     sheet.steps(right.steps());
     String should = sheet.figure("product_total", right.product());
     sheet.figure("product_per_fill", right.product());
@@ -137,7 +149,7 @@ final class InHand {
             + " is "
             + Shown.number(times)
             + " times that."
-            + mend(tank, hand, right, times));
+            + mend(tank, hand, right, strength));
   }
 
   /** How what is in the tank is put right. */
@@ -178,13 +190,13 @@ final class InHand {
     return request.amount("in_hand").or(() -> request.amount("in_tank")).orElseThrow();
   }
 
-  private String mend(Quantity tank, Quantity hand, Dilution right, Ratio times) {
-    if (times.compareTo(Ratio.ONE) < 0) {
+  private String mend(Quantity tank, Quantity hand, Dilution right, Quantity strength) {
+    if (hand.compareTo(right.product()) < 0) {
       Quantity missing = right.product().minus(hand);
       return " If the tank is still full, add " + Shown.notAbove(missing) + " more.";
     }
     sheet.caution("above-label");
-    TopUp thin = TopUp.toWeaken(tank, hand, strength());
+    TopUp thin = TopUp.toWeaken(tank, hand, strength);
     sheet.steps(thin.steps());
     return " Don't spray it so: it needs "
         + Shown.of(thin.volume())

@@ -24,6 +24,7 @@ public final class MixTopic implements Topic {
   private static final Set<String> SOMEBODY =
       Set.of("buddy", "boss", "he", "she", "old", "last", "not", "instead", "guy", "they", "was");
   private static final Set<String> LOTS = Set.of("lot", "lots", "property", "plot");
+  private static final Set<String> DOUBLE = Set.of("double", "doubled", "twice");
   private static final Set<String> TANKS = Set.of("tank", "tankful", "load", "rig", "truck");
   private static final long MOST_FILLS = 300;
 
@@ -54,7 +55,9 @@ public final class MixTopic implements Topic {
       return options(request, sheet, rate.get());
     }
     if (product && rate.get().isPerArea() && ground.isPresent() && areTwoRates(request)) {
-      return forEach(request, sheet, rate.get(), ground.get());
+      return new LawnRates(request, sheet)
+          .reply(rate.get())
+          .orElseGet(() -> forEach(request, sheet, rate.get(), ground.get()));
     }
     Optional<Quantity> volume = volume(request);
     if (product && TankChoice.isOpen(request)) {
@@ -92,6 +95,11 @@ public final class MixTopic implements Topic {
     if (Pieces.areTold(request)) {
       return Optional.of(new Pieces(request, sheet).reply());
     }
+    if (request.turn().hasWord(DOUBLE)
+        && request.says("mend")
+        && request.turn().has("left_in_tank")) {
+      return Optional.of(doubled(request, sheet));
+    }
     if (HandCheck.isOfStrength(request)) {
       return Optional.of(new HandCheck(request, sheet).ofStrength());
     }
@@ -120,6 +128,18 @@ public final class MixTopic implements Topic {
       return askTank(request, sheet, job, rate);
     }
     return worked(request, sheet, job, rate, fillsAsked);
+  }
+
+  /** "mixed it double strength, 2 gal left, how much water to add": as much again. */
+  private static Reply doubled(Request request, Sheet sheet) {
+    String left = Shown.of(request.amount("left_in_tank").orElseThrow());
+    sheet.caution("above-label", "read-label").alsoTopic("progress");
+    return sheet.answer(
+        "If it is twice the label's strength, add as much water as is left: "
+            + left
+            + " to the "
+            + left
+            + ", part of it in a clean bucket if the tank is too small.");
   }
 
   /** The product for a full tank went in, but less water did. */

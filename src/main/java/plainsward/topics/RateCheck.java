@@ -36,8 +36,8 @@ final class RateCheck {
     request.get("strength");
     Fact fact =
         request.turn().first("label_rate").or(() -> request.turn().first("strength")).orElseThrow();
-    Quantity label = fact.amount();
     Quantity taken = request.turn().first("taken_rate").orElseThrow().amount();
+    Quantity label = nearest(fact, taken);
     Quantity right = label.in(taken.unit());
     Step times = Working.of("times", taken).over(label).as(Units.ONE);
     sheet.work(Shown.of(label) + " = " + Shown.of(right));
@@ -48,13 +48,22 @@ final class RateCheck {
     return sheet.answer(verdict(sheet, times.result().value(), taken, label, right));
   }
 
+  /** The end of the label's range that the other lies nearest to; inside it that one itself. */
+  private static Quantity nearest(Fact label, Quantity taken) {
+    if (label.high().isEmpty() || taken.compareTo(label.amount()) <= 0) {
+      return label.amount();
+    }
+    Quantity high = label.high().get();
+    return taken.compareTo(high) >= 0 ? high : taken.in(high.unit());
+  }
+
   private static String verdict(
       Sheet sheet, Ratio times, Quantity taken, Quantity label, Quantity right) {
     String same = right.unit().equals(label.unit()) ? "" : " is " + Shown.of(right);
     String is = ": the label's " + Shown.of(label) + same + ", against " + Shown.of(taken) + ".";
     Ratio off = times.minus(Ratio.ONE);
     if ((off.signum() < 0 ? off.negate() : off).compareTo(CLOSE) <= 0) {
-      return "Yes, right: " + Shown.of(taken) + " is " + Shown.of(right.in(label.unit())) + ".";
+      return "Yes, right: " + Shown.of(taken) + " is what the label gives.";
     }
     if (off.signum() > 0) {
       sheet.caution("above-label").say(MISHAP);
