@@ -3,9 +3,7 @@ package plainsward.handbook;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -57,10 +55,11 @@ final class Candidates {
   }
 
   private int[] best(List<Sought> sought, String field, int most, Optional<BitSet> among) {
+    Boosts boosts = boosts(rarest(sought, field));
     Leaders leaders = LEADERS.get();
     leaders.start(index.size());
-    for (Map.Entry<String, Float> each : boosts(rarest(sought, field)).entrySet()) {
-      leaders.add(index.postings(field, each.getKey()), each.getValue());
+    for (int i = 0; i < boosts.count(); i++) {
+      leaders.add(index.postings(field, boosts.stem(i)), boosts.boost(i));
     }
     return leaders.best(most, among);
   }
@@ -72,9 +71,13 @@ final class Candidates {
   private List<Sought> rarest(List<Sought> sought, String field) {
     List<Counted> sorted = new ArrayList<>(sought.size());
     for (Sought each : sought) {
-      sorted.add(new Counted(each, entries(each, field)));
+      Counted counted = new Counted(each, entries(each, field));
+      int at = sorted.size();
+      while (at > 0 && sorted.get(at - 1).entries > counted.entries) {
+        at--;
+      }
+      sorted.add(at, counted);
     }
-    sorted.sort((a, b) -> Long.compare(a.entries, b.entries));
     long most = FEW_ENTRIES + index.size() / SHARE;
     long entries = 0;
     List<Sought> rarest = new ArrayList<>(sorted.size());
@@ -98,15 +101,13 @@ final class Candidates {
     return entries;
   }
 
-  private static Map<String, Float> boosts(List<Sought> sought) {
-    Map<String, Float> boosts = new LinkedHashMap<>();
+  private static Boosts boosts(List<Sought> sought) {
+    Boosts boosts = new Boosts(MOST_STEMS);
     for (Sought each : sought) {
       for (Sought.Way way : each.ways()) {
         float boost = way.boost() * each.worth();
         for (String stem : way.stems()) {
-          if (boosts.size() < MOST_STEMS) {
-            boosts.merge(stem, boost, Math::max);
-          }
+          boosts.raise(stem, boost);
         }
       }
     }

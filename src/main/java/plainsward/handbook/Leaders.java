@@ -11,9 +11,9 @@ import java.util.Optional;
 final class Leaders {
   private static final int FIRST_ROOM = 1_024;
 
+  /** What each document has; none has 0 once a score was added, since all scores are above it. */
   private float[] sums = new float[0];
-  private int[] stamps = new int[0];
-  private int stamp;
+
   private int[] touched = new int[FIRST_ROOM];
   private int count;
 
@@ -21,13 +21,11 @@ final class Leaders {
   void start(int documents) {
     if (sums.length < documents) {
       sums = new float[documents];
-      stamps = new int[documents];
-      stamp = 0;
+      count = 0;
     }
     for (int i = 0; i < count; i++) {
       sums[touched[i]] = 0;
     }
-    stamp++;
     count = 0;
   }
 
@@ -41,10 +39,10 @@ final class Leaders {
     }
     for (int i = 0; i < size; i++) {
       int document = postings.document(i);
-      sums[document] += postings.score(i) * boost;
+      float sum = sums[document];
       touched[count] = document;
-      count += stamps[document] == stamp ? 0 : 1;
-      stamps[document] = stamp;
+      count += sum == 0 ? 1 : 0;
+      sums[document] = sum + postings.score(i) * boost;
     }
   }
 

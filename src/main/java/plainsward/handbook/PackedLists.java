@@ -34,14 +34,20 @@ final class PackedLists implements NoteLists {
   static final int LEAST_PLACE = 127;
 
   private static final int OF_DOCUMENT = 3;
+  private static final int MOST_KEPT = 20_000;
+
+  /** The lists of a stem: who holds it in the note as a whole, and in a sample question. */
+  private record Held(Postings words, Postings asked) {
+    static final Held BY_NONE = new Held(Postings.NONE, Postings.NONE);
+  }
+
 
   private final byte[] bytes;
   private final int end;
   private final PackedWords stems;
   private final PackedWords topics;
   private final PackedWords ids;
-  private final Postings[] words;
-  private final Postings[] asked;
+  private final Map<String, Held> held = new ConcurrentHashMap<>();
   private final BitSet[] ofTopics;
   private final int documents;
   private final int size;
@@ -53,8 +59,6 @@ final class PackedLists implements NoteLists {
     bytes = packed;
     end = packed.length;
     stems = new PackedWords(packed, part(0));
-    words = new Postings[lists(1)];
-    asked = new Postings[lists(2)];
     topics = new PackedWords(packed, part(3));
     ofTopics = new BitSet[lists(4)];
     documents = part(5) + 2;
@@ -89,18 +93,18 @@ final class PackedLists implements NoteLists {
 
   @Override
   public Postings postings(String field, String stem) {
-    int number = stems.find(stem);
-    if (number == PackedWords.NONE) {
-      return Postings.NONE;
-    }
-    boolean ofNotes = field.equals(Fields.WORDS);
-    Postings[] kept = ofNotes ? words : asked;
-    Postings known = kept[number];
+    Held known = held.get(stem);
     if (known == null) {
-      known = read(list(ofNotes ? 1 : 2, number));
-      kept[number] = known;
+      int number = stems.find(stem);
+      known =
+          number == PackedWords.NONE
+              ? Held.BY_NONE
+              : new Held(read(list(1, number)), read(list(2, number)));
+      if (held.size() < MOST_KEPT) {
+        held.put(stem, known);
+      }
     }
-    return known;
+    return field.equals(Fields.WORDS) ? known.words : known.asked;
   }
 
   private Postings read(int list) {
@@ -120,10 +124,7 @@ final class PackedLists implements NoteLists {
 
   @Override
   public int count(String field, String stem) {
-    int number = stems.find(stem);
-    return number == PackedWords.NONE
-        ? 0
-        : ByteReader.two(bytes, list(field.equals(Fields.WORDS) ? 1 : 2, number));
+    return postings(field, stem).size();
   }
 
   @Override

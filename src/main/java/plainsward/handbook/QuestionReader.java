@@ -1,9 +1,7 @@
 package plainsward.handbook;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,7 +12,6 @@ final class QuestionReader {
   private static final int MOST_CHARACTERS = 4_000;
   private static final int MOST_WORDS = 400;
   private static final int MOST_SOUGHT = 60;
-  private static final float SYNONYM_BOOST = 0.8f;
 
   private final Shelf shelf;
   private final Synonyms synonyms;
@@ -28,12 +25,12 @@ final class QuestionReader {
   List<Sought> read(String text) {
     List<LoneWords.Typed> typed = typed(text);
     List<String> words = words(typed);
-    Map<List<Sought.Way>, Sought> found = new LinkedHashMap<>();
+    List<Sought> found = new ArrayList<>();
     int next = 0;
     while (next < words.size() && found.size() < MOST_SOUGHT) {
       next = take(typed, words, next, found);
     }
-    return List.copyOf(found.values());
+    return found;
   }
 
   private List<LoneWords.Typed> typed(String text) {
@@ -55,12 +52,11 @@ final class QuestionReader {
     return words;
   }
 
-  private int take(
-      List<LoneWords.Typed> typed, List<String> words, int at, Map<List<Sought.Way>, Sought> into) {
+  private int take(List<LoneWords.Typed> typed, List<String> words, int at, List<Sought> into) {
     Optional<Synonyms.Match> match = synonyms.at(words, at);
     if (match.isPresent()) {
       int end = at + match.get().length();
-      List<Sought.Way> ways = ofMatch(words.subList(at, end), match.get());
+      List<Sought.Way> ways = shelf.phraseWays().of(words.subList(at, end), match.get());
       put(into, new Sought(ways, Sought.Kind.THING, trust(typed.subList(at, end))));
       return end;
     }
@@ -76,21 +72,14 @@ final class QuestionReader {
     return at + 1;
   }
 
-  private static void put(Map<List<Sought.Way>, Sought> into, Sought sought) {
-    into.putIfAbsent(sought.ways(), sought);
-  }
-
-  private List<Sought.Way> ofMatch(List<String> words, Synonyms.Match match) {
-    List<String> own = Words.stemsOf(words);
-    double most = shelf.knowsAll(own) ? shelf.weight(own) : Double.MAX_VALUE;
-    List<Sought.Way> ways = new ArrayList<>();
-    ways.add(new Sought.Way(own, 1));
-    for (List<String> stems : match.others()) {
-      // A rare synonym of a common word must not count more than the word itself.
-      double share = Math.min(1, most / shelf.weight(stems));
-      ways.add(new Sought.Way(stems, SYNONYM_BOOST * (float) share));
+  /** The same thing is sought once; a few looks are quicker than the hash of all its ways. */
+  private static void put(List<Sought> into, Sought sought) {
+    for (Sought each : into) {
+      if (each.ways().equals(sought.ways())) {
+        return;
+      }
     }
-    return ways;
+    into.add(sought);
   }
 
   private static float trust(List<LoneWords.Typed> typed) {

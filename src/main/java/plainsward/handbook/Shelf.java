@@ -22,6 +22,7 @@ final class Shelf {
   private final double[] weights = new double[MOST_WEIGHTS];
 
   private final LoneWords loneWords = new LoneWords(this);
+  private final PhraseWays phraseWays = new PhraseWays(this);
   private volatile Spellings stems;
   private volatile Spellings words;
 
@@ -110,6 +111,11 @@ final class Shelf {
   /** What single words of questions mean to these notes. */
   LoneWords loneWords() {
     return loneWords;
+  }
+
+  /** What phrases of questions mean to these notes. */
+  PhraseWays phraseWays() {
+    return phraseWays;
   }
 
   /** How much stems together tell notes apart: the sum of their inverse document frequencies. */

@@ -33,7 +33,7 @@ final class Synonyms {
   private final int ways;
   private final int lines;
   private final int end;
-  private final Map<Integer, List<List<String>>> known = new ConcurrentHashMap<>();
+  private final Map<String, Match> known = new ConcurrentHashMap<>();
 
   /**
    * A phrase of the table that stands in a question.
@@ -78,21 +78,27 @@ final class Synonyms {
   Optional<Match> at(List<String> question, int from) {
     int most = firsts.find(singular(question.get(from)));
     for (int n = Math.min(most, question.size() - from); n > 0; n--) {
-      int phrase = phrases.find(key(question.subList(from, from + n)));
-      if (phrase != PackedWords.NONE) {
-        return Optional.of(new Match(n, others(phrase)));
+      Optional<Match> match = match(key(question.subList(from, from + n)), n);
+      if (match.isPresent()) {
+        return match;
       }
     }
     return Optional.empty();
   }
 
-  private List<List<String>> others(int phrase) {
-    List<List<String>> all = known.get(phrase);
-    if (all == null) {
-      all = Collections.unmodifiableList(read(ByteReader.three(bytes, ways + 3 * phrase)));
-      known.put(phrase, all);
+  /** The phrase of a key of so many words; those that were said are kept. */
+  private Optional<Match> match(String key, int length) {
+    Match match = known.get(key);
+    if (match == null) {
+      int phrase = phrases.find(key);
+      if (phrase == PackedWords.NONE) {
+        return Optional.empty();
+      }
+      int place = ByteReader.three(bytes, ways + 3 * phrase);
+      match = new Match(length, Collections.unmodifiableList(read(place)));
+      known.put(key, match);
     }
-    return all;
+    return Optional.of(match);
   }
 
   private List<List<String>> read(int place) {
@@ -113,6 +119,9 @@ final class Synonyms {
 
   /** Words as a phrase is looked up. */
   static String key(List<String> words) {
+    if (words.size() == 1) {
+      return singular(words.get(0));
+    }
     StringBuilder key = new StringBuilder();
     for (String word : words) {
       key.append(key.length() == 0 ? "" : " ").append(singular(word));

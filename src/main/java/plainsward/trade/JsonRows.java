@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public final class JsonRows {
         rows.add(new Row(file, rows.size(), object(file, json)));
       }
     }
-    return rows;
+    return Collections.unmodifiableList(rows);
   }
 
   private static Map<String, Object> object(String file, JsonParser json) throws IOException {

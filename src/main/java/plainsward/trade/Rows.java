@@ -1,6 +1,8 @@
 package plainsward.trade;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The rows of the trade tables: as the build packed them, else from the JSON files themselves. */
 public final class Rows {
@@ -9,11 +11,19 @@ public final class Rows {
 
   private static final Pack PACK = new Pack(FOLDER, PackedTables::pieces);
 
+  /** What was asked for once; the tables are few and their rows are made as far as wanted. */
+  private static final Map<String, List<Row>> KNOWN = new ConcurrentHashMap<>();
+
   private Rows() {}
 
   /** The rows of the table {@code corpus/tables/<name>.json}. */
   public static List<Row> of(String name) {
-    return arePacked(name) ? PackedRows.of(file(name), packed(name)) : JsonRows.of(name);
+    List<Row> known = KNOWN.get(name);
+    if (known == null) {
+      known = arePacked(name) ? PackedRows.of(file(name), packed(name)) : JsonRows.of(name);
+      KNOWN.put(name, known);
+    }
+    return known;
   }
 
   /** Whether the build has packed a table, or something made of tables, of this name. */
