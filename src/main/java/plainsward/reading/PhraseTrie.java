@@ -21,6 +21,12 @@ final class PhraseTrie {
   /** A book's number is a byte. */
   private static final int MOST_BOOKS = 128;
 
+  /** Any book. */
+  private static final int ANY = -1;
+
+  /** What a first step takes: its book, its label and the node behind it. */
+  private static final int ROOT = 3;
+
   private final byte[] bytes;
   private final PackedWords words;
   private final PackedWords prefixes;
@@ -30,7 +36,31 @@ final class PhraseTrie {
   private final int sequences;
   private final String[] tags;
   private final int[][] wordless = new int[MOST_BOOKS][];
-  private final Map<String, int[]> known = new ConcurrentHashMap<>();
+  private final Map<String, Word> known = new ConcurrentHashMap<>();
+
+  /** The words of the text that a thread looked through last: many books look for theirs in it. */
+  private final ThreadLocal<Said> said = ThreadLocal.withInitial(Said::new);
+
+  /**
+   * A word as the trie knows it.
+   *
+   * @param labels its own label and those of how it begins
+   * @param roots the first steps that it makes, for each its book, its label and the node behind it
+   */
+  private record Word(int[] labels, int[] roots) {}
+
+  /** Words by their place in a text, as far as they are still the same there. */
+  private static final class Said {
+    private Token[] tokens = new Token[0];
+    private Word[] words = new Word[0];
+
+    void makeRoom(int size) {
+      if (tokens.length < size) {
+        tokens = Arrays.copyOf(tokens, size);
+        words = Arrays.copyOf(words, size);
+      }
+    }
+  }
 
   PhraseTrie(byte[] bytes) {
     this.bytes = bytes;
@@ -57,40 +87,56 @@ final class PhraseTrie {
     Walk walk = new Walk(tokens, hits);
     for (int at = 0; at < size; at++) {
       hits.startAt(at);
-      for (int label : walk.labels(at)) {
-        begin(walk, label, book, at);
-      }
-      for (int label : wordless) {
-        begin(walk, label, book, at);
-      }
+      begin(walk, walk.word(at).roots, book, at);
+      begin(walk, wordless, book, at);
     }
     return hits;
   }
 
-  /** Two threads may both find them; they are alike, and one of them stays. */
-  private int[] wordlessOf(int book) {
-    int[] labels = wordless[book];
-    if (labels == null) {
-      labels = wordless(book);
-      wordless[book] = labels;
+  private static void begin(Walk walk, int[] roots, int book, int at) {
+    for (int i = 0; i < roots.length; i += ROOT) {
+      if (roots[i] == book) {
+        walk.first(roots[i + 1], roots[i + 2], at);
+      }
     }
-    return labels;
   }
 
-  /** The labels without words that phrases of a book begin with. */
-  private int[] wordless(int book) {
-    int[] labels = new int[TrieLayout.TAGS + tags.length];
+  /**
+   * The first steps without words into the phrases of a book. Two threads may both find them; they
+   * are alike, and one of them stays.
+   */
+  private int[] wordlessOf(int book) {
+    int[] found = wordless[book];
+    if (found == null) {
+      int[] labels = new int[TrieLayout.TAGS + tags.length - TrieLayout.NUMBER];
+      for (int i = 0; i < labels.length; i++) {
+        labels[i] = TrieLayout.NUMBER + i;
+      }
+      found = roots(labels, book);
+      wordless[book] = found;
+    }
+    return found;
+  }
+
+  /** The first steps that labels make into the phrases of one book, or of {@link #ANY} of them. */
+  private int[] roots(int[] labels, int book) {
+    int[] found = new int[8 * ROOT];
     int count = 0;
-    for (int label = TrieLayout.NUMBER; label < TrieLayout.TAGS + tags.length; label++) {
+    for (int label : labels) {
       int at = ByteReader.three(bytes, roots + 3 * label);
-      for (int i = 0; at != 0 && i < ByteReader.two(bytes, at); i++) {
-        if (bytes[at + 2 + 4 * i] == book) {
-          labels[count++] = label;
-          break;
+      int end = at == 0 ? 0 : at + 2 + 4 * ByteReader.two(bytes, at);
+      for (int i = at + 2; i < end; i += 4) {
+        if (book == ANY || bytes[i] == book) {
+          if (count == found.length) {
+            found = Arrays.copyOf(found, 2 * count);
+          }
+          found[count++] = bytes[i];
+          found[count++] = label;
+          found[count++] = ByteReader.three(bytes, i + 1);
         }
       }
     }
-    return Arrays.copyOf(labels, count);
+    return Arrays.copyOf(found, count);
   }
 
   /** The number of the meaning of a sequence. */
@@ -98,33 +144,20 @@ final class PhraseTrie {
     return ByteReader.two(bytes, sequences + 2 * sequence);
   }
 
-  /** Goes all ways by which the phrases of a book begin with a label. */
-  private void begin(Walk walk, int label, int book, int token) {
-    int at = ByteReader.three(bytes, roots + 3 * label);
-    if (at != 0) {
-      int end = at + 2 + 4 * ByteReader.two(bytes, at);
-      for (int i = at + 2; i < end; i += 4) {
-        if (bytes[i] == book) {
-          walk.first(label, ByteReader.three(bytes, i + 1), token);
-        }
-      }
-    }
-  }
-
-  /** The labels of a word: its own and those of how it begins. */
-  private int[] labels(String word) {
-    int[] labels = known.get(word);
-    if (labels == null) {
-      labels = looked(word);
+  private Word word(String norm) {
+    Word word = known.get(norm);
+    if (word == null) {
+      int[] labels = labels(norm);
+      word = new Word(labels, roots(labels, ANY));
       if (known.size() < MOST_KEPT) {
-        known.put(word, labels);
+        known.put(norm, word);
       }
     }
-    return labels;
+    return word;
   }
 
   /** A string's hash is that of its beginning, times 31, and the next letter. */
-  private int[] looked(String word) {
+  private int[] labels(String word) {
     int[] labels = new int[4];
     int count = 0;
     int hash = 0;
@@ -152,21 +185,23 @@ final class PhraseTrie {
   private final class Walk {
     private final List<Token> tokens;
     private final int size;
-    private final int[][] labels;
+    private final Said words = said.get();
     private final PhraseHits hits;
 
     Walk(List<Token> tokens, PhraseHits hits) {
       this.tokens = tokens;
       this.size = tokens.size();
-      this.labels = new int[size][];
       this.hits = hits;
+      words.makeRoom(size);
     }
 
-    int[] labels(int at) {
-      if (labels[at] == null) {
-        labels[at] = PhraseTrie.this.labels(tokens.get(at).norm());
+    Word word(int at) {
+      Token token = tokens.get(at);
+      if (words.tokens[at] != token) {
+        words.words[at] = PhraseTrie.this.word(token.norm());
+        words.tokens[at] = token;
       }
-      return labels[at];
+      return words.words[at];
     }
 
     /** The first step into a phrase. */
@@ -192,7 +227,7 @@ final class PhraseTrie {
         special(ByteReader.two(bytes, place), ByteReader.three(bytes, place + 2), at);
       }
       if (spoken > 0 && at < size) {
-        for (int label : labels(at)) {
+        for (int label : word(at).labels) {
           spoken(label, place, spoken, at);
         }
       }
