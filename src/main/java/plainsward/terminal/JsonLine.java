@@ -8,6 +8,9 @@ import plainsward.reply.Reply;
 
 /** Objects of JSON on one line each, without the line's end. */
 final class JsonLine {
+  /** Room for most replies, so that it need not grow on the way. */
+  private static final int ROOM = 8_000;
+
   private JsonLine() {}
 
   /** What is written into a line. */
@@ -18,7 +21,7 @@ final class JsonLine {
 
   /** The line that this content makes. */
   static String of(Content content) {
-    StringWriter line = new StringWriter();
+    StringWriter line = new StringWriter(ROOM);
     try (JsonGenerator json = ReplyJson.FACTORY.createGenerator(line)) {
       content.write(json);
     } catch (IOException fault) {
