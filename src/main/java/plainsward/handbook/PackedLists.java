@@ -41,7 +41,6 @@ final class PackedLists implements NoteLists {
     static final Held BY_NONE = new Held(Postings.NONE, Postings.NONE);
   }
 
-
   private final byte[] bytes;
   private final int end;
   private final PackedWords stems;

@@ -9,6 +9,10 @@ import plainsward.units.Units;
 
 /** The rates of a label with what each is for, and the shares of its active ingredients. */
 final class LabelRates {
+  /** The names that a rate may be for. */
+  private static final Set<String> TARGETS = Set.of("weed", "grass");
+
+  private static final Set<String> DENIED = Set.of("not", "never", "no", "except", "dont");
   private static final Set<String> RATES = Set.of("label_rate", "strength", "active_share");
   private static final Set<String> JOINS = Set.of("and", "or", ",", "&");
 
@@ -113,9 +117,9 @@ final class LabelRates {
     List<Use> uses = new ArrayList<>();
     LabelBook.of(cues, "use").forEach(c -> uses.add(new Use(c.meaning().item(), c.from(), c.to())));
     for (int i = 1; i < tokens.size(); i++) {
-      boolean named = tokens.get(i).tag().matches("weed|grass");
-      boolean begins = !tokens.get(i - 1).tag().matches("weed|grass");
-      boolean denied = i > 1 && tokens.get(i - 2).norm().matches("not|never|no|except|dont");
+      boolean named = TARGETS.contains(tokens.get(i).tag());
+      boolean begins = !TARGETS.contains(tokens.get(i - 1).tag());
+      boolean denied = i > 1 && DENIED.contains(tokens.get(i - 2).norm());
       if (named && begins && !denied && FOR.contains(tokens.get(i - 1).norm())) {
         uses.add(named(i));
       }
@@ -128,7 +132,7 @@ final class LabelRates {
     int to = from;
     int end = from;
     while (to < tokens.size()
-        && (tokens.get(to).tag().matches("weed|grass") || JOINS.contains(tokens.get(to).norm()))) {
+        && (TARGETS.contains(tokens.get(to).tag()) || JOINS.contains(tokens.get(to).norm()))) {
       end = tokens.get(to).tag().isEmpty() ? end : to + 1;
       to++;
     }

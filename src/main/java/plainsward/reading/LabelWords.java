@@ -272,7 +272,7 @@ public final class LabelWords {
       if (tokens.get(i).endsSentence()) {
         return FAR;
       }
-      gap += tokens.get(i).is(",") ? 4 : tokens.get(i).norm().matches("and|but") ? 2 : 0;
+      gap += tokens.get(i).is(",") ? 4 : tokens.get(i).is("and") || tokens.get(i).is("but") ? 2 : 0;
     }
     return gap;
   }

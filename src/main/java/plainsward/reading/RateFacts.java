@@ -13,6 +13,7 @@ import plainsward.units.Units;
 
 /** What a rate means: the label's rate, the sprayer's, a strength, a wetting agent's, nitrogen. */
 final class RateFacts {
+  private static final Set<String> METRIC_GROUND = Set.of("m2", "har");
   private static final Set<String> PRODUCT =
       Set.of("product", "label", "rate", "concentrate", "herbicide", "material", "stuff");
   private static final Set<String> NITROGEN = Set.of("n", "nitrogen");
@@ -193,7 +194,7 @@ final class RateFacts {
   /** A bare label rate means fluid ounces in US measures, else millilitres. */
   private Measured guessed(Measured top, Measured area) {
     boolean spray = isSprayCue(top);
-    boolean metricGround = area.low().unit().code().matches("m2|har");
+    boolean metricGround = METRIC_GROUND.contains(area.low().unit().code());
     Unit unit;
     if (spray) {
       unit = metricGround ? Units.LITRE : gallon();

@@ -19,6 +19,7 @@ import plainsward.units.Shown;
 
 /** Takes in what stands in and near a named lawn: its grass, trees, water, vegetables. */
 final class LawnDesk {
+  private static final Set<String> DENIED = Set.of("no", "not", "without", "arent", "isnt", "any");
   private static final Set<String> JOB =
       Set.of(
           "label_rate", "strength", "tank", "weed", "day", "catch_volume", "minus", "minus_shape");
@@ -96,7 +97,7 @@ final class LawnDesk {
 
   private static boolean isDenied(Facts facts, int at) {
     for (int i = Math.max(0, at - 2); i < at; i++) {
-      if (facts.tokens().get(i).norm().matches("no|not|without|arent|isnt|any")) {
+      if (DENIED.contains(facts.tokens().get(i).norm())) {
         return true;
       }
     }

@@ -92,7 +92,8 @@ record LogSpan(LocalDate from, LocalDate end, String words) {
     List<Token> tokens = turn.tokens();
     for (int i = 1; i < tokens.size(); i++) {
       boolean last = tokens.get(i - 1).is("last");
-      if (tokens.get(i).norm().matches("year|season") && (last || tokens.get(i - 1).is("this"))) {
+      if ((tokens.get(i).is("year") || tokens.get(i).is("season"))
+          && (last || tokens.get(i - 1).is("this"))) {
         return Optional.of(ofYear(today.getYear() - (last ? 1 : 0)));
       }
       boolean said = tokens.get(i).norm().matches("(19|20)\\d\\d");

@@ -18,6 +18,8 @@ import plainsward.units.Shown;
 
 /** Takes in what is told of a sprayer: its tank, what it lays down and since when, what it held. */
 final class SprayerDesk {
+  private static final Set<String> HELD = Set.of("was", "held", "had", "for", "is", "with", "were");
+  private static final Set<String> WHEN = Set.of("in", "last", "on", "yesterday", "today");
   private static final Set<String> JOB =
       Set.of("label_rate", "strength", "area", "shape", "catch_volume", "test_area", "nozzle_flow");
 
@@ -110,7 +112,7 @@ final class SprayerDesk {
     }
     int from = -1;
     for (int i = 0; i < tokens.size(); i++) {
-      if (tokens.get(i).norm().matches("was|held|had|for|is|with|were")) {
+      if (HELD.contains(tokens.get(i).norm())) {
         from = i + 1;
       }
     }
@@ -122,7 +124,7 @@ final class SprayerDesk {
         && to < tokens.size()
         && !tokens.get(to).endsSentence()
         && !tokens.get(to).is(",")
-        && !tokens.get(to).norm().matches("in|last|on|yesterday|today")) {
+        && !WHEN.contains(tokens.get(to).norm())) {
       to++;
     }
     return from < 0 || to <= from

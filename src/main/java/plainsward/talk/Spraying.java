@@ -15,6 +15,18 @@ import plainsward.units.Quantity;
 
 /** What a turn tells of a spraying beside its day: the lawns, the amounts, the weather and who. */
 final class Spraying {
+  private static final Set<String> TANKS =
+      Set.of(
+          "tank",
+          "tanks",
+          "tankful",
+          "tankfuls",
+          "load",
+          "loads",
+          "fill",
+          "fills",
+          "backpack",
+          "backpacks");
   private static final Set<String> VERBS =
       Set.of(
           "sprayed",
@@ -189,7 +201,7 @@ final class Spraying {
   private Optional<String> tanks() {
     List<Token> tokens = turn.tokens();
     for (int i = 1; i < tokens.size(); i++) {
-      if (tokens.get(i).norm().matches("tanks?|tankfuls?|loads?|fills?|backpacks?")) {
+      if (TANKS.contains(tokens.get(i).norm())) {
         int place = i;
         Optional<Fact> count =
             facts.stream()
