@@ -61,7 +61,8 @@ enum Part {
   BE,
   IF,
   CAN,
-  BREAK;
+  BREAK,
+  ORDER;
 
   /** Its place in a set of parts. */
   final long bit = 1L << ordinal();

@@ -63,7 +63,8 @@ final class Upon {
       i--;
       left--;
     }
-    if (marked.is(i, Part.INTO.bit)) {
+    boolean worn = target.part() != Part.CLOTHES || i < target.from() - 1;
+    if (marked.is(i, Part.INTO.bit) && worn) {
       return target.part() == Part.WATER ? isOpenTo(i) && isWay(i, ANY_WAY) : isBrought(i);
     }
     boolean named = target.part() != Part.FOOD || marked.hasAround(i, OF_WHAT | Part.GEAR.bit);
@@ -95,12 +96,14 @@ final class Upon {
             || marked.before(preposition, OF_WHAT | Part.GEAR.bit, 3 * MOST_BETWEEN) >= 0);
   }
 
-  /** Neither supposed, nor of rain, sweat or paint. */
+  /** Neither supposed nor told to do, nor of rain, sweat or paint. */
   private boolean isReal(int at) {
     int doer = marked.doer(at);
+    int order = marked.before(at + 1, Part.ORDER.bit, MOST_BETWEEN);
     boolean other =
         marked.hasAround(at, Part.SAFE.bit) && !marked.hasAround(at, OF_WHAT)
-            || marked.is(doer, Part.SAFE.bit);
+            || marked.is(doer, Part.SAFE.bit)
+            || order >= 0 && marked.doer(order) < 0;
     return !other && !marked.isSupposed(at, doer);
   }
 }
