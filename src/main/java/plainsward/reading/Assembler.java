@@ -75,6 +75,7 @@ final class Assembler {
     all.replaceAll(this::unlisted);
     changes(all);
     all.replaceAll(this::eachTwice);
+    new WrongThenRight(passage).join(all);
     new RatePieces(passage).join(all);
     halfCircles(all);
     String form = form();

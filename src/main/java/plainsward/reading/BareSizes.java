@@ -23,7 +23,8 @@ final class BareSizes {
 
   /** Adds the container, where none is told and money or a vessel shows what the size is. */
   void join(List<Fact> all) {
-    if (!passage.hasWord(SIZES) || !Facts.named(all, Set.of("container")).isEmpty()) {
+    boolean held = all.stream().anyMatch(fact -> fact.name().equals("container"));
+    if (held || !passage.hasWord(SIZES)) {
       return;
     }
     boolean money = !Facts.named(all, Set.of("price")).isEmpty();

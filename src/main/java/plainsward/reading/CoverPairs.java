@@ -50,6 +50,7 @@ final class CoverPairs {
   private static final Set<String> GALLON = Set.of("gallon", "gal");
   private static final Set<String> LITRE = Set.of("litre", "liter");
   private static final Set<String> PER_FILL = Set.of("per", "/");
+  private static final Set<String> PRONOUN = Set.of("it", "that", "one", "her");
   private static final Set<String> WITH = Set.of("with", "using", "from", "of", "on");
   private static final int NEAR = 5;
 
@@ -225,8 +226,13 @@ final class CoverPairs {
       i++;
     }
     boolean perFill = passage.in(passage.end(ground), PER_FILL) && passage.in(i, FILLS);
+    boolean ofIt =
+        passage.in(passage.end(ground), OUT_OF)
+            && passage.in(i, PRONOUN)
+            && passage.before(ground.at(), NEAR, DOES);
     boolean after =
         perFill
+            || ofIt
             || out
                 && passage.in(i, FILLS)
                 && !passage.in(i, SPRAYERS)

@@ -12,6 +12,8 @@ final class Dials {
   private static final Set<String> DIAL = Set.of("dial", "dialed", "hoseend");
   private static final Set<String> MARKS = Set.of("to", "-", "thru", "through");
 
+  private static final Set<String> TOPS = Set.of("goes", "up", "max", "tops", "maxes", "from");
+
   private final Passage passage;
 
   Dials(Passage passage) {
@@ -69,7 +71,9 @@ final class Dials {
 
   /** "1 to 8 oz per gal": the marks of the dial. */
   private boolean isScale(Fact fact) {
-    return fact.high().isPresent() || passage.in(fact.at() + 1, MARKS);
+    return fact.high().isPresent()
+        || passage.in(fact.at() + 1, MARKS)
+        || passage.before(fact.at(), 3, TOPS);
   }
 
   private void hasNoTank(List<Fact> all) {

@@ -56,6 +56,11 @@ final class AskedAgain {
       }
       Unit unit = Unit.of(fact.word().orElseThrow());
       String role = unit.code().startsWith("[gal") ? "spray_rate" : "label_rate";
+      if (isUnitTaken(role, unit)) {
+        all.remove(fact);
+        all.add(memory.latest(role).orElseThrow().fact().doubting(List.of()));
+        continue;
+      }
       memory
           .latest(role)
           .map(Memory.Told::fact)
@@ -63,6 +68,17 @@ final class AskedAgain {
           .filter(f -> f.amount().dimension().equals(unit.dimension()))
           .ifPresent(all::add);
     }
+  }
+
+  /** "oz per thousand" after a bare "1.5": the unit that it was taken to have. */
+  private boolean isUnitTaken(String role, Unit unit) {
+    return memory
+        .latest(role)
+        .map(Memory.Told::fact)
+        .filter(f -> f.leavesOpen("unit") || f.leavesOpen("per"))
+        .flatMap(Fact::value)
+        .filter(rate -> rate.unit().equals(unit))
+        .isPresent();
   }
 
   /** "the little one": of two tanks that were told, the one of that size. */

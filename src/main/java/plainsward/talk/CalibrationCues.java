@@ -30,7 +30,7 @@ final class CalibrationCues extends TurnCues {
     boolean dose = any("label_rate", "strength") && any("area", "shape", "spray_rate");
     boolean ranDry =
         has("spray_rate") && turn.hasWord(DRY) && !any("label_rate", "strength", "area");
-    if (has("old_spray_rate") && turn.asks("calibrate") || ranDry) {
+    if (has("old_spray_rate") && turn.asks("calibrate") || ranDry || isLastPiece()) {
       return true;
     }
     boolean jobKnown = memory.has("area") && (memory.has("label_rate") || memory.has("strength"));
@@ -52,6 +52,22 @@ final class CalibrationCues extends TurnCues {
             || timed
             || wanted
                 && any("catch_volume", "test_area", "nozzle_flow", "product_amount", "volume"));
+  }
+
+  /** What was still wanted to a catch that earlier turns told: the speed, or the tips' spacing. */
+  private boolean isLastPiece() {
+    boolean caught = memory.has("catch_volume") && memory.has("catch_time");
+    boolean piece = any("walk_time", "walk_speed", "spacing", "swath", "distance");
+    boolean speed = known("walk_speed") || known("walk_time") && known("distance");
+    return caught
+        && piece
+        && !any("label_rate", "strength", "area")
+        && speed
+        && (known("spacing") || known("swath"));
+  }
+
+  private boolean known(String name) {
+    return has(name) || memory.has(name);
   }
 
   /** "100 feet in 25 seconds, mph". */

@@ -31,6 +31,8 @@ final class Chooser extends TurnCues {
           "season_limit",
           "applied_count");
 
+  private static final Set<String> NOW = Set.of("now", "yet", "today", "already");
+
   private static final Set<String> DOSES =
       Set.of("mix", "strength", "coverage", "convert", "spread", "feed", "buy", "calibrate");
 
@@ -50,6 +52,9 @@ final class Chooser extends TurnCues {
     boolean elsewhere = turn.asks("timing") || turn.says("drifted") && !turn.asks("weather");
     if (air && !elsewhere) {
       topics.add("weather");
+    }
+    if (!air && isAgainNow()) {
+      return List.of("repeat");
     }
     String sum = sums.topic();
     List<String> advice = advice();
@@ -94,6 +99,16 @@ final class Chooser extends TurnCues {
         && !memory.has("last_applied")
         && (turn.asks("progress") || turn.asks("keep-off") || turn.asks("seed"))
         && diary.isEmpty();
+  }
+
+  /** "can i go now", where the day of the last spraying and the label's wait are told. */
+  private boolean isAgainNow() {
+    return turn.asks("weather")
+        && turn.says("permission")
+        && turn.hasWord(NOW)
+        && !turn.says("rain-soon")
+        && memory.has("interval")
+        && memory.has("last_applied");
   }
 
   /** Whether a figure of a dose that is known is asked for: "and how much water in each?". */

@@ -22,12 +22,16 @@ final class Clerk {
     this.turn = turn;
   }
 
-  /** The reply to a turn that asks the records or tells something for them alone, or nothing. */
-  Optional<Reply> hear(Facts facts, List<Fact> tied) {
+  /**
+   * The reply to a turn that asks the records or tells something for them alone, or nothing.
+   *
+   * @param logBefore whether the reply before told what is in the log
+   */
+  Optional<Reply> hear(Facts facts, List<Fact> tied, boolean logBefore) {
     Diary diary = keeper.diary();
     return new FileDesk(memory, keeper, setting)
         .hear(facts)
-        .or(() -> new LogDesk(memory, diary, setting.today()).hear(facts))
+        .or(() -> new LogDesk(memory, diary, setting.today()).hear(facts, logBefore))
         .or(() -> new AgainDesk(memory, diary, setting.today()).hear(facts))
         .or(() -> new SeasonDesk(memory, diary, setting.today()).hear(facts))
         .or(() -> new LabelQuestion(memory).hear(facts))

@@ -17,6 +17,25 @@ final class Fleet {
   private static final Set<String> OF = Set.of("of");
   private static final Set<String> THEM = Set.of("them", "em", "those", "these", "the");
 
+  private static final Set<String> WHO =
+      Set.of(
+          "guy",
+          "guys",
+          "lady",
+          "customer",
+          "customers",
+          "client",
+          "clients",
+          "yard",
+          "yards",
+          "lawn",
+          "lawns",
+          "house",
+          "houses",
+          "stop",
+          "stops",
+          "account",
+          "accounts");
   private static final Set<String> OFF =
       Set.of("cancelled", "canceled", "cancels", "skipped", "dropped", "quit");
   private static final List<String> FEW = List.of("one", "two", "three", "four", "five");
@@ -82,7 +101,8 @@ final class Fleet {
       if (!turn.isWord(i, OFF) || !memory.has("lawn_each")) {
         continue;
       }
-      int few = turn.isWord(i - 1, THEM) && turn.isWord(i - 2, OF) ? i - 3 : i - 1;
+      int before = turn.isWord(i - 1, WHO) ? i - 2 : i - 1;
+      int few = turn.isWord(i - 1, THEM) && turn.isWord(i - 2, OF) ? i - 3 : before;
       Optional<Ratio> many = few < 0 ? Optional.empty() : number(few);
       if (many.isPresent() && each.times(many.get()).compareTo(area.get()) < 0) {
         String said = turn.tokens().get(few).said() + " " + turn.tokens().get(i).said();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import plainsward.reading.Facts;
 import plainsward.reading.Token;
@@ -20,6 +21,8 @@ import plainsward.units.Shown;
 /** Answers what was sprayed where and when, from the log. */
 final class LogDesk {
   private static final String EXPORT = "Export the log as CSV.";
+  private static final Set<String> PARTS =
+      Set.of("front", "back", "side", "rear", "strip", "corner");
   private static final int MOST_TOLD = 12;
 
   private final Memory memory;
@@ -32,10 +35,18 @@ final class LogDesk {
     this.today = today;
   }
 
-  /** The reply to a question about what is in the log, or nothing. */
-  Optional<Reply> hear(Facts turn) {
+  /**
+   * The reply to a question about what is in the log, or nothing.
+   *
+   * @param goesOn whether the reply before was of the log, so that "and the front?" asks it too
+   */
+  Optional<Reply> hear(Facts turn, boolean goesOn) {
     String who = turn.says("log-who") ? who(turn) : "";
-    boolean asked = turn.says("log-ask") || turn.says("log-show") || !who.isEmpty();
+    if (goesOn && isOnlyNamed(turn) && turn.lawns().isEmpty()) {
+      return another(turn);
+    }
+    boolean another = goesOn && isOnlyNamed(turn) && !turn.lawns().isEmpty();
+    boolean asked = turn.says("log-ask") || turn.says("log-show") || !who.isEmpty() || another;
     if (!asked || memory.isStranger() && turn.lawns().isEmpty()) {
       return Optional.empty();
     }
@@ -45,6 +56,21 @@ final class LogDesk {
           : Optional.empty();
     }
     return Optional.of(found(turn, who));
+  }
+
+  private static boolean isOnlyNamed(Facts turn) {
+    boolean figures = turn.all().stream().anyMatch(f -> f.value().isPresent());
+    return turn.says("follow-up") && turn.asks().isEmpty() && !figures;
+  }
+
+  /** "and the front?", of which nothing was ever told. */
+  private static Optional<Reply> another(Facts turn) {
+    for (Token word : turn.tokens()) {
+      if (PARTS.contains(word.norm())) {
+        return Optional.of(answer("Nothing was logged on the " + word.norm() + ".").build());
+      }
+    }
+    return Optional.empty();
   }
 
   /**

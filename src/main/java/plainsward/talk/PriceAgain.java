@@ -18,6 +18,8 @@ final class PriceAgain {
       Set.of("is", "costs", "cost", "runs", "for", "at", "was", "goes", "were", "=");
   private static final Set<String> SIZES =
       Set.of("container", "volume", "tank", "spray_volume", "product_amount", "catch_volume");
+  private static final Set<String> VESSELS = Set.of("jug", "bottle", "container", "bag", "price");
+  private static final Set<String> ONLY = Set.of("only", "just", "now", "like");
   private static final int MOST_WORDS = 4;
   private static final Set<String> PER = Set.of("a", "per", "the", "each", "for");
 
@@ -44,6 +46,11 @@ final class PriceAgain {
       size = isSize(fact) ? fact : size;
       number = fact.name().equals("number") && fact.high().isEmpty() ? fact : number;
     }
+    if (size == null && number != null && isOfVessel(number)) {
+      Quantity money = new Quantity(number.amount().value(), price.get().unit());
+      all.set(all.indexOf(number), Fact.of("price", money, number.said(), number.at()));
+      return;
+    }
     if (size == null || number == null || !areJoined(size, number)) {
       return;
     }
@@ -64,6 +71,13 @@ final class PriceAgain {
 
   private static Quantity amount(Fact size) {
     return size.value().orElseGet(() -> Quantity.of(1, Unit.of(size.word().orElseThrow())));
+  }
+
+  /** "if the jug was 95": the same container at another price. */
+  private boolean isOfVessel(Fact number) {
+    int is = number.at() - 1;
+    int vessel = turn.isWord(is - 1, ONLY) ? is - 2 : is - 1;
+    return turn.isWord(is, IS) && turn.isWord(vessel, VESSELS);
   }
 
   private boolean areJoined(Fact size, Fact number) {

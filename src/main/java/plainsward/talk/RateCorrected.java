@@ -35,6 +35,9 @@ final class RateCorrected extends LooseEnds {
   /** Puts the rate with its new measure among the facts of the turn, and tells whether it did. */
   boolean join(List<Fact> all) {
     List<Token> words = turn.tokens();
+    if (!memory.has("label_rate") && !memory.has("strength")) {
+      return false;
+    }
     boolean corrects = turn.says("correction") || turn.hasWord(NOT) || turn.hasWord(IS);
     if (!corrects || words.size() > MOST_WORDS || !turn.says("correction") && isAsked()) {
       return false;

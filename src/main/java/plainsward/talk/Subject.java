@@ -49,6 +49,12 @@ final class Subject {
     Choice waiting = new Choice(pending.topics(), pending.asks());
     Choice again = new Choice(last.topics(), last.asks());
     boolean onlyGround = own.equals(List.of("measure")) && turn.asks().isEmpty();
+    if (turn.says("bare-when") && own.isEmpty()) {
+      return when(its);
+    }
+    if (turn.says("after-that") && last.topics().contains("repeat")) {
+      return new Choice(List.of("repeat"), List.of());
+    }
     if (pending.needs("label_rate") && rates.namesUse()) {
       return waiting;
     }
@@ -67,10 +73,22 @@ final class Subject {
     return own.isEmpty() && !isOnlyTold() ? goingOn(its, waiting, again) : its;
   }
 
+  /** "when" alone: when to treat the weed that was spoken of, or when again. */
+  private Choice when(Choice its) {
+    if (last.topics().contains("repeat")) {
+      return new Choice(List.of("repeat"), List.of());
+    }
+    boolean weed = last.topics().contains("choose") || last.topics().contains("identify");
+    return weed ? new Choice(List.of("timing"), List.of()) : its;
+  }
+
   /** What a turn goes on with that is about nothing by itself. */
   private Choice goingOn(Choice its, Choice waiting, Choice again) {
     if (pending.isOpen() && !turn.all().isEmpty()) {
       return waiting;
+    }
+    if (last.topics().contains("convert") && turn.has("area") && memory.has("label_rate")) {
+      return new Choice(List.of("mix"), turn.asks());
     }
     if (last.topics().contains("identify") && turn.has("grass")) {
       return new Choice(List.of("choose"), turn.asks());
@@ -135,7 +153,8 @@ final class Subject {
             || turn.says("low-end")
             || turn.says("middle-end")
             || turn.says("half-rate");
-    boolean both = turn.says("both") && memory.lawnNames().size() > 1;
+    boolean both =
+        turn.says("both") && (memory.lawnNames().size() > 1 || memory.all("area").size() > 1);
     return turn.has("wanted") || named || use || end || both;
   }
 

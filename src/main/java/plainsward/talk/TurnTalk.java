@@ -69,11 +69,12 @@ final class TurnTalk {
     AirNumbers air =
         new AirNumbers(facts, setting.units(), course.lastTopics().contains("weather"));
     air.nights(tied);
+    new PastDays(facts, setting.today()).join(tied);
     tied.replaceAll(fact -> fact.name().equals("number") ? air.of(fact) : fact);
     PlainLabel.hear(facts, tied, memory, setting);
     undo.keep(memory, keeper.diary().mark());
     Clerk clerk = new Clerk(memory, keeper, setting, turn);
-    Optional<Reply> kept = clerk.hear(facts, tied);
+    Optional<Reply> kept = clerk.hear(facts, tied, isOfLog());
     if (kept.isPresent()) {
       course.pending = new Pending(kept.get().needs(), List.of(), List.of());
       return kept.get();
@@ -94,6 +95,13 @@ final class TurnTalk {
         .or(() -> limit(heard, most))
         .or(() -> vague(facts))
         .orElseGet(() -> asked(heard));
+  }
+
+  private boolean isOfLog() {
+    return course
+        .lastReply
+        .filter(last -> last.kind() == Kind.ANSWER && last.topics().contains("record"))
+        .isPresent();
   }
 
   /** "a splash of it": the open question is how much that is. */

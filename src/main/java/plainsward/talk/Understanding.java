@@ -22,6 +22,10 @@ final class Understanding extends LooseEnds {
   private static final Set<String> YEARLY =
       Set.of("year", "season", "label", "max", "maximum", "limit", "most", "already", "allowed");
 
+  private static final Set<String> ABOUT = Set.of("about", "only", "like", "around", "maybe");
+  private static final Set<String> DOES = Set.of("does", "did", "covers", "gets", "covered");
+  private static final Set<String> IT = Set.of("it", "tank", "that", "backpack", "sprayer", "one");
+
   private final AskedAgain again;
   private final BareNumbers numbers;
   private final BareAmounts amounts;
@@ -100,7 +104,7 @@ final class Understanding extends LooseEnds {
     return switch (fact.name()) {
       case "shape" ->
           fact.leavesOpen("left-out") && memory.has("area") ? fact.as("minus_shape") : fact;
-      case "area" -> inSameMeasure(fact);
+      case "area" -> isOfOneTank(fact) ? fact.as("area_per_fill") : inSameMeasure(fact);
       case "number" -> numbers.number(fact, areaSaid);
       case "wanted" -> again.wanted(fact);
       case "volume" -> amounts.volume(fact);
@@ -217,6 +221,16 @@ final class Understanding extends LooseEnds {
         && !turn.has("area")
         && !turn.has("label_rate")
         && turn.of(fact.name()).size() == 1;
+  }
+
+  /** "and it does 5k", of the tank whose output is known. */
+  private boolean isOfOneTank(Fact area) {
+    int verb = turn.isWord(area.at() - 1, ABOUT) ? area.at() - 2 : area.at() - 1;
+    return memory.has("tank")
+        && memory.has("spray_rate")
+        && !turn.has("label_rate")
+        && turn.isWord(verb, DOES)
+        && turn.isWord(verb - 1, IT);
   }
 
   private Fact day(Fact fact) {

@@ -20,6 +20,8 @@ public final class ConvertTopic implements Topic {
   private static final Set<String> NO_AMOUNT =
       Set.of("number", "wanted", "analysis", "season_limit", "applied_count");
 
+  private static final Set<String> RATE = Set.of("rate", "dose");
+
   @Override
   public String code() {
     return "convert";
@@ -49,7 +51,7 @@ public final class ConvertTopic implements Topic {
     if (request.turn().has("strength") && request.turn().has("label_rate")) {
       return strengthAndRate(request, sheet);
     }
-    if (wanted.isEmpty() && request.turn().has("label_rate") && request.turn().has("container")) {
+    if (wanted.isEmpty() && isReckoned(request)) {
       Quantity rate = request.turn().first("label_rate").orElseThrow().amount();
       sheet.caution("read-label");
       return sheet.answer("That is " + sheet.figure("converted", rate) + ".");
@@ -69,6 +71,12 @@ public final class ConvertTopic implements Topic {
       return sheet.ask("Into what unit?", "area");
     }
     return told(request, sheet, said.get(), amount, into.get());
+  }
+
+  /** "32 oz bottle covers 16000, what rate is that": the reader has put it together. */
+  private static boolean isReckoned(Request request) {
+    boolean rate = request.turn().has("container") || request.turn().hasWord(RATE);
+    return rate && request.turn().has("label_rate");
   }
 
   /** So much per gallon against so much per 1,000 sq ft: the sprayer's output joins the two. */

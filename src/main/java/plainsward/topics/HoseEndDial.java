@@ -2,6 +2,7 @@ package plainsward.topics;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plainsward.dosing.Step;
 import plainsward.dosing.Strength;
 import plainsward.dosing.Working;
@@ -17,6 +18,7 @@ final class HoseEndDial {
   private static final String ASKED =
       "How many gallons does it take you to do 1,000 sq ft? Run plain water: time a gallon into a "
           + "bucket, then time yourself over 1,000 sq ft.";
+  private static final Set<String> SETTING = Set.of("set", "setting", "dial", "mark", "notch");
   private static final Ratio CLOSE = Ratio.of("0.03");
 
   private final Request request;
@@ -41,7 +43,8 @@ final class HoseEndDial {
           : Optional.of(asTheLabel());
     }
     if (!told) {
-      return ground.isPresent() ? Optional.empty() : Optional.of(sheet.ask(ASKED, "spray_rate"));
+      boolean amount = ground.isPresent() && !request.turn().hasWord(SETTING);
+      return amount ? Optional.empty() : Optional.of(sheet.ask(ASKED, "spray_rate"));
     }
     return Optional.of(request.turn().has("dial_setting") ? compared() : set(ground));
   }

@@ -16,6 +16,9 @@ public class NoteTopic implements Topic {
   private static final double OWN = 0.6;
   private static final int FRAGMENT = 6;
 
+  /** What "when?" alone asks, in the words of the notes. */
+  private static final String BEST_TIME = "best time of year to spray";
+
   /** The topics whose answer depends on the weed. */
   private static final Set<String> BY_WEED = Set.of("timing", "progress");
 
@@ -34,7 +37,8 @@ public class NoteTopic implements Topic {
   @Override
   public Reply reply(Request request) {
     String weed = BY_WEED.contains(code) ? weedBefore(request) : "";
-    return reply(request, request.turn().text() + weed, NEAR);
+    String asked = request.says("bare-when") ? BEST_TIME : request.turn().text();
+    return reply(request, asked + weed, NEAR);
   }
 
   /** A short question speaks of the weed that was spoken of before. */

@@ -134,6 +134,9 @@ public final class RepeatTopic implements Topic {
   }
 
   private static Reply when(Request request, Sheet sheet, LocalDate last, Known interval) {
+    if (request.says("after-that")) {
+      return afterNext(request, sheet, after(last, interval), interval);
+    }
     LocalDate earliest = after(last, interval);
     sheet.date("earliest", earliest);
     sheet.work(Dates.shown(last) + " + " + interval.fact().said() + " = " + Dates.shown(earliest));
@@ -152,6 +155,27 @@ public final class RepeatTopic implements Topic {
     return sheet.answer(line);
   }
 
+  /** "and after that?": the one after the next, where the label's cap leaves one. */
+  private static Reply afterNext(Request request, Sheet sheet, LocalDate next, Known interval) {
+    boolean capped = request.has("season_limit");
+    sheet.caution("too-soon", "season-cap");
+    if (capped && leftOver(request).compareTo(Ratio.of(2)) < 0) {
+      return sheet.answer(
+          "None this year after that one: the label allows "
+              + Shown.number(request.amount("season_limit").orElseThrow().value())
+              + ".");
+    }
+    LocalDate earliest = after(next, interval);
+    sheet.date("earliest", earliest);
+    sheet.work(Dates.shown(next) + " + " + interval.fact().said() + " = " + Dates.shown(earliest));
+    return sheet.answer(
+        "If the next is on "
+            + Dates.shown(next)
+            + ", the one after it not before "
+            + Dates.shown(earliest)
+            + (capped ? "." : ", if the label allows another this year."));
+  }
+
   private static void leftIfKnown(Request request, Sheet sheet) {
     if (request.has("season_limit") && request.has("applied_count")) {
       sheet.figure("applications_left", Quantity.number(leftOver(request)));
@@ -159,13 +183,23 @@ public final class RepeatTopic implements Topic {
   }
 
   private static Ratio leftOver(Request request) {
-    Ratio left =
-        request
-            .amount("season_limit")
-            .orElseThrow()
-            .value()
-            .minus(request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO));
+    Ratio left = request.amount("season_limit").orElseThrow().value().minus(done(request));
     return left.signum() < 0 ? Ratio.ZERO : left;
+  }
+
+  /** How often this year: as told, or the days that were told. */
+  private static Ratio done(Request request) {
+    return request
+        .amount("applied_count")
+        .map(Quantity::value)
+        .orElseGet(
+            () ->
+                Ratio.of(
+                    request.all("last_applied").stream()
+                        .flatMap(told -> told.fact().date().stream())
+                        .filter(day -> day.getYear() == request.today().getYear())
+                        .distinct()
+                        .count()));
   }
 
   private static Reply left(Request request, Sheet sheet) {
@@ -175,8 +209,7 @@ public final class RepeatTopic implements Topic {
     Ratio left = leftOver(request);
     sheet.figure("applications_left", Quantity.number(left));
     String cap = Shown.number(request.amount("season_limit").orElseThrow().value());
-    String done =
-        Shown.number(request.amount("applied_count").map(Quantity::value).orElse(Ratio.ZERO));
+    String done = Shown.number(done(request));
     sheet.work(cap + " allowed − " + done + " done = " + Shown.number(left) + " left");
     sheet.caution("season-cap");
     return sheet.answer(
