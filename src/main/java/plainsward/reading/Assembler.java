@@ -75,7 +75,6 @@ final class Assembler {
     all.replaceAll(this::unlisted);
     changes(all);
     all.replaceAll(this::eachTwice);
-    new WrongThenRight(passage).join(all);
     new RatePieces(passage).join(all);
     halfCircles(all);
     String form = form();
@@ -92,7 +91,6 @@ final class Assembler {
     new CoverPairs(passage).join(all);
     new BottlePairs(passage).join(all);
     new PricePairs(passage).join(all);
-    new BareSizes(passage).join(all);
     new InTank(passage).join(all);
     new Dials(passage).join(all);
     new CountedFacts(passage).join(all);

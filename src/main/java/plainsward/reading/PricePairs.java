@@ -95,6 +95,7 @@ final class PricePairs {
         }
       }
     }
+    new BareSizes(passage).join(all);
   }
 
   /** "price 38", "paid 45 for it": a number that is said to be a price, in dollars. */

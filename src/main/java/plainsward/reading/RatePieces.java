@@ -33,6 +33,7 @@ final class RatePieces {
 
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
+    new WrongThenRight(passage).join(all);
     shares(all);
     lowEnd(all);
     ofAnalysis(all);
