@@ -11,7 +11,7 @@ import java.util.Set;
 import plainsward.trade.MeasureWords;
 
 /** Reads days: "april 18", "5/1/2026", "20 may", "yesterday", "two weeks ago", "last saturday". */
-final class DateReader {
+final class DateReader extends TokenWalk {
   /** Words before a month and a day in digits. */
   private static final Set<String> DATED =
       Set.of(
@@ -79,11 +79,10 @@ final class DateReader {
 
   private static final int NEAR = 8;
   private static final int FAR = 12;
-  private final List<Token> tokens;
   private final LocalDate today;
 
   DateReader(List<Token> tokens, LocalDate today) {
-    this.tokens = tokens;
+    super(tokens);
     this.today = today;
   }
 
@@ -109,10 +108,6 @@ final class DateReader {
         .or(() -> slashes(i))
         .or(() -> weekday(i))
         .or(() -> dayAlone(i));
-  }
-
-  private String word(int i) {
-    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
   }
 
   private Optional<Integer> whole(int i) {

@@ -141,7 +141,7 @@ final class FactMaker {
       return List.of(Fact.of("analysis", nitrogen, said, at).worded(said));
     }
     if (mention instanceof Mention.Price price) {
-      return List.of(Fact.of("price", price.money(), said, at));
+      return List.of(price(price, said));
     }
     if (mention instanceof Mention.Mix mix) {
       return List.of(mix(mix, said));
@@ -171,6 +171,13 @@ final class FactMaker {
 
   private String role(String kind, Mention mention, String usual) {
     return passage.role(kind, mention.from(), mention.to(), usual);
+  }
+
+  /** A price from here to there: no sum may take either end for the price. */
+  private static Fact price(Mention.Price price, String said) {
+    return price.high().isPresent()
+        ? Fact.of("unread", said, said, price.from())
+        : Fact.of("price", price.money(), said, price.from());
   }
 
   private Fact wait(Mention.Wait wait, String said) {

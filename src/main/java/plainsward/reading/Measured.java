@@ -57,6 +57,10 @@ record Measured(
     return new Measured(start, to, below, high, doubt, dry, implied);
   }
 
+  Measured to(int end) {
+    return new Measured(from, end, low, high, doubt, dry, implied);
+  }
+
   Measured from(int start) {
     return new Measured(start, to, low, high, doubt, dry, implied);
   }

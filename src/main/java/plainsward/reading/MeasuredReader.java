@@ -12,9 +12,11 @@ import plainsward.units.Ratio;
 import plainsward.units.Unit;
 
 /** Reads numbers with units: "1.5 fl oz", "half a gallon", "an ounce and a half", "2-gallon". */
-final class MeasuredReader {
+final class MeasuredReader extends TokenWalk {
   private static final Set<String> WHOLE = Set.of("whole", "full", "entire");
   private static final Set<String> ARTICLES = Set.of("a", "an", "another");
+  private static final int INCHES = 12;
+  private static final Ratio MOST_POUNDS = Ratio.of(5);
   private static final Ratio LONGEST_IN_FEET = Ratio.of(1500);
   private static final Map<String, String> BRACKETS =
       Map.of("(", ")", "[", "]", "{", "}", "<", ">");
@@ -44,14 +46,13 @@ final class MeasuredReader {
    */
   private record Smaller(String unit, int in) {}
 
-  private final List<Token> tokens;
   private final NumeralReader numerals;
   private final UnitReader units;
   private final Degrees degrees;
   private final Once<Measured> read;
 
   MeasuredReader(List<Token> tokens, NumeralReader numerals, UnitReader units) {
-    this.tokens = tokens;
+    super(tokens);
     this.numerals = numerals;
     this.units = units;
     this.degrees = new Degrees(tokens);
@@ -64,6 +65,10 @@ final class MeasuredReader {
   }
 
   private Optional<Measured> found(int i) {
+    Optional<Measured> weather = degrees.decade(i).map(n -> measured(i, n.to(), n, degree()));
+    if (weather.isPresent()) {
+      return weather;
+    }
     Optional<Numeral> numeral = numerals.at(i);
     if (numeral.isPresent()) {
       Optional<Measured> said = withUnit(i, numeral.get()).or(() -> outOf(i, numeral.get()));
@@ -83,11 +88,11 @@ final class MeasuredReader {
         : Optional.empty();
   }
 
-  private boolean is(int i, String word) {
-    return i < tokens.size() && tokens.get(i).is(word);
-  }
-
   private Optional<Measured> withUnit(int from, Numeral numeral) {
+    int below = degrees.pastBelowZero(numeral.to());
+    if (below > 0 && numeral.high().isEmpty()) {
+      return Optional.of(frost(from, below, numeral));
+    }
     int skipped = skipToUnit(numeral);
     int i = is(skipped, "full") ? skipped + 1 : skipped;
     return bracketed(i)
@@ -97,7 +102,15 @@ final class MeasuredReader {
         .map(found -> measured(from, found.to(), numeral, found.word()))
         .map(this::andPart)
         .map(this::andSmaller)
-        .map(this::largeFeetAreSquare);
+        .map(this::largeFeetAreSquare)
+        .map(this::belowZero);
+  }
+
+  /** "2 degrees below zero". */
+  private Measured belowZero(Measured said) {
+    int to = degrees.pastBelowZero(said.to());
+    boolean below = to > 0 && said.is(Dimension.TEMPERATURE) && said.high().isEmpty();
+    return below ? said.to(to).negated(said.from()) : said;
   }
 
   /** "3 of my 5 gallons": so many of the same unit. */
@@ -152,19 +165,37 @@ final class MeasuredReader {
       return said;
     }
     int at = few.get().to();
+    if (isLetterRest(said, few.get(), smaller)) {
+      int to = is(at, "m") ? at + 1 : at;
+      return said.plusPart(few.get().low().dividedBy(Ratio.of(smaller.in())), to);
+    }
     Optional<UnitReader.Found> found =
         is(at, "in") && smaller.unit().equals("[in_i]") && !isPlace(at + 1)
             ? Optional.of(new UnitReader.Found(at + 1, inch()))
             : units.at(is(at, "-") ? at + 1 : at, true);
     return found
-        .filter(f -> isOf(f.word(), smaller.unit()) && !isRate(f.to()))
+        .filter(f -> isOf(f.word(), smaller.unit()) && !isRate(f.to(), said, i))
         .map(f -> said.plusPart(few.get().low().dividedBy(Ratio.of(smaller.in())), f.to()))
         .orElse(said);
   }
 
-  /** "2 gal 1 qt/acre": the second amount begins a rate of its own. */
-  private boolean isRate(int i) {
-    return i < tokens.size() && RATE.contains(tokens.get(i).norm());
+  /** "1h 10m", "5'6": the rest with a letter or with nothing behind it. */
+  private boolean isLetterRest(Measured said, Numeral few, Smaller smaller) {
+    boolean minutes = is(said.to() - 1, "h") && is(few.to(), "m") && isTight(few.to());
+    boolean inches = is(said.to() - 1, "'") && isTight(few.from()) && smaller.in() == INCHES;
+    boolean end = few.to() >= tokens.size() || tokens.get(few.to()).apart();
+    return isNumber(few.from())
+        && (minutes || inches && end && units.at(few.to(), true).isEmpty() && !is(few.to(), "x"));
+  }
+
+  /**
+   * "2 gal 1 qt/acre": the second amount begins a rate of its own; but "1 lb 2 oz per acre" is one.
+   */
+  private boolean isRate(int i, Measured first, int second) {
+    boolean joined = second == first.to();
+    boolean pounds = first.low().unit().code().equals("[lb_av]");
+    boolean few = pounds && first.low().value().compareTo(MOST_POUNDS) <= 0;
+    return RATE.contains(word(i)) && !(joined && (is(i, "of") || few));
   }
 
   private boolean isOf(MeasureWord word, String code) {
@@ -175,6 +206,20 @@ final class MeasuredReader {
   /** Whether what follows makes "in" the little word and no inches. */
   private boolean isPlace(int i) {
     return i < tokens.size() && PLACES.contains(tokens.get(i).norm());
+  }
+
+  /** "2 below zero Celsius", "10 below zero". */
+  private Measured frost(int from, int to, Numeral numeral) {
+    UnitReader.Found unit =
+        units
+            .at(to, true)
+            .filter(u -> u.word().us().dimension().equals(Dimension.TEMPERATURE))
+            .orElseGet(() -> new UnitReader.Found(to, degree()));
+    return measured(from, unit.to(), numeral, unit.word()).negated(from);
+  }
+
+  private static MeasureWord degree() {
+    return MeasureWords.shipped().find("degrees").orElseThrow();
   }
 
   private static MeasureWord inch() {
@@ -223,7 +268,8 @@ final class MeasuredReader {
         .at(unit, true)
         .filter(found -> !tokens.get(unit).said().equals("A") && !isOrder(unit))
         .map(found -> measured(i, found.to(), Numeral.of(i, i, Ratio.ONE), found.word()))
-        .map(this::andPart);
+        .map(this::andPart)
+        .map(this::andSmaller);
   }
 
   /** "a second opinion": an order of things and no time. */

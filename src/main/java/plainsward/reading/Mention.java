@@ -93,8 +93,8 @@ sealed interface Mention {
   record Analysis(int from, int to, Ratio nitrogen, Ratio phosphate, Ratio potash)
       implements Mention {}
 
-  /** A price. */
-  record Price(int from, int to, Quantity money) implements Mention {}
+  /** A price; of a range the low end and the high. */
+  record Price(int from, int to, Quantity money, Optional<Quantity> high) implements Mention {}
 
   /** "1 to n" or "1 in n" or "1:n". */
   record Mix(int from, int to, Ratio small, Ratio large, boolean inAll) implements Mention {}

@@ -7,9 +7,11 @@ import plainsward.trade.MeasureWords;
 import plainsward.units.Ratio;
 
 /** Reads one number in words: "seventy two hundred", "one point two", "three quarters". */
-final class NumberPhrase {
+final class NumberPhrase extends TokenWalk {
   private static final Set<String> ARTICLES = Set.of("a", "an");
   private static final Ratio DOZEN = Ratio.of(12);
+  private static final Ratio TEN = Ratio.of(10);
+  private static final Ratio HUNDRED = Ratio.of(100);
   private static final int THOUSAND = 1000;
   private static final Set<String> COUNTED_PARTS =
       Set.of(
@@ -25,12 +27,11 @@ final class NumberPhrase {
           "twelfths",
           "sixteenths",
           "hundredths");
-  private final List<Token> tokens;
   private final int from;
   private int at;
 
   NumberPhrase(List<Token> tokens, int from) {
-    this.tokens = tokens;
+    super(tokens);
     this.from = from;
     this.at = from;
   }
@@ -41,9 +42,15 @@ final class NumberPhrase {
     if (part.isPresent()) {
       return part;
     }
+    Optional<Numeral> couple = couple();
+    if (couple.isPresent()) {
+      return couple;
+    }
     at = from;
     if (ARTICLES.contains(word(at)) && NumberWords.DOZENS.contains(word(at + 1))) {
-      return Optional.of(Numeral.of(from, at + 2, DOZEN));
+      at += 2;
+      Ratio dozens = Ratio.ONE.plus(dozenPart());
+      return Optional.of(Numeral.of(from, at, DOZEN.times(dozens)));
     }
     boolean article = ARTICLES.contains(word(at)) && isScale(at + 1);
     if (article || isScale(at) && isScale(at + 1)) {
@@ -52,6 +59,22 @@ final class NumberPhrase {
     }
     Ratio first = belowHundred();
     return first == null ? pointOnly() : Optional.of(finish(first));
+  }
+
+  /** "a couple of gallons", "a pair of quarts", "a couple hundred feet": two of a measure. */
+  private Optional<Numeral> couple() {
+    int i = ARTICLES.contains(word(from)) ? from + 1 : from;
+    if (!NumberWords.COUPLES.contains(word(i))) {
+      return Optional.empty();
+    }
+    at = word(i + 1).equals("of") ? i + 2 : i + 1;
+    if (isScale(at)) {
+      return Optional.of(finish(Ratio.of(2)));
+    }
+    MeasureWords words = MeasureWords.shipped();
+    boolean unit =
+        words.find(word(at)).isPresent() || words.find(word(at) + " " + word(at + 1)).isPresent();
+    return unit ? Optional.of(Numeral.of(from, at, Ratio.of(2))) : Optional.empty();
   }
 
   /**
@@ -65,10 +88,6 @@ final class NumberPhrase {
     Ratio value = phrase.belowHundred();
     boolean goesOn = value == null || phrase.isScale(phrase.at) || phrase.isPart(phrase.at);
     return goesOn ? Optional.empty() : Optional.of(Numeral.of(from, phrase.at, value));
-  }
-
-  private String word(int i) {
-    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
   }
 
   private boolean isScale(int i) {
@@ -135,14 +154,23 @@ final class NumberPhrase {
     }
     if (NumberWords.DOZENS.contains(word(at))) {
       at++;
-      return Ratio.of(small).times(DOZEN);
+      return Ratio.of(small).plus(dozenPart()).times(DOZEN);
     }
     return Ratio.of(small);
+  }
+
+  /** The half of "a dozen and a half". */
+  private Ratio dozenPart() {
+    return andPart().orElse(Ratio.ZERO);
   }
 
   private Numeral finish(Ratio first) {
     if (COUNTED_PARTS.contains(word(at))) {
       return Numeral.of(from, at + 1, first.times(NumberWords.PARTS.get(word(at))));
+    }
+    Optional<Numeral> pairs = pairs(first);
+    if (pairs.isPresent()) {
+      return pairs.get();
     }
     Ratio value = word(at).equals("point") ? first.plus(decimals()) : first;
     Ratio total = Ratio.ZERO;
@@ -159,6 +187,22 @@ final class NumberPhrase {
       total = total.plus(decimals());
     }
     return withPart(total, last == THOUSAND);
+  }
+
+  /** "forty two fifty square feet": hundreds and the rest as two numbers of two figures. */
+  private Optional<Numeral> pairs(Ratio first) {
+    boolean hundreds =
+        first.compareTo(TEN) > 0 && !first.dividedBy(TEN).isWhole() && first.isWhole();
+    if (!hundreds || first.compareTo(HUNDRED) > 0) {
+      return Optional.empty();
+    }
+    int mark = at;
+    Ratio rest = belowHundred();
+    if (rest != null && rest.compareTo(TEN) >= 0 && isSquare(at)) {
+      return Optional.of(Numeral.of(from, at, first.times(HUNDRED).plus(rest)));
+    }
+    at = mark;
+    return Optional.empty();
   }
 
   /** "... and a half"; of a thousand, where the thousand stands right before it or right after. */

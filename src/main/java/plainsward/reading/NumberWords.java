@@ -23,6 +23,8 @@ final class NumberWords {
           1000,
           "million",
           1_000_000,
+          "billion",
+          1_000_000_000,
           "thosand",
           1000,
           "thousnd",
@@ -34,6 +36,9 @@ final class NumberWords {
 
   /** Twelve by its names. */
   static final Set<String> DOZENS = Set.of("dozen", "dozens", "doz", "dozs");
+
+  /** Two by its names, where a measure follows. */
+  static final Set<String> COUPLES = Set.of("couple", "pair");
 
   /** Parts of one: "third" is 1/3, "quarters" 1/4. */
   static final Map<String, Ratio> PARTS = parts();

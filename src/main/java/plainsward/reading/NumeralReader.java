@@ -11,10 +11,12 @@ import plainsward.units.Ratio;
  * Reads numbers: digits, words, fractions, mixed ones ("1 1/2", "two and a half"), thousands ("4k",
  * "seventy two hundred") and ranges ("0.75 to 1.1").
  */
-final class NumeralReader {
+final class NumeralReader extends TokenWalk {
   private static final Ratio THOUSAND = Ratio.of(1000);
   private static final int THOUSAND_WORD = 1000;
   private static final int HUNDRED = 100;
+  private static final Ratio HUNDREDS = Ratio.of(HUNDRED);
+  private static final Ratio TEN = Ratio.of(10);
   private static final Ratio LARGEST_BELOW = Ratio.of(64);
   private static final Set<String> ARTICLES = Set.of("a", "an");
 
@@ -23,11 +25,10 @@ final class NumeralReader {
           "a", "an", "per", "each", "every", "the", "to", "for", "on", "over", "and", "or", "by",
           "one", "of", "in", "is", "its", "about", "full", "thru", "through");
 
-  private final List<Token> tokens;
   private final Once<Numeral> read;
 
   NumeralReader(List<Token> tokens) {
-    this.tokens = tokens;
+    super(tokens);
     this.read = new Once<>(tokens.size(), this::found);
   }
 
@@ -37,6 +38,7 @@ final class NumeralReader {
         || ARTICLES.contains(word)
         || word.equals("between")
         || word.equals("point")
+        || NumberWords.COUPLES.contains(word)
         || word.equals(Spelling.UNREAD);
   }
 
@@ -69,7 +71,22 @@ final class NumeralReader {
     boolean spelled = after - n.from() > 1 && NumberWords.isNumberWord(token(after - 1).norm());
     boolean tailless = spelled && isLikeScale(after) && isCountedOrUnit(after + 1);
     boolean apart = spelled && isLikeScale(n.from() - 1) && isNumberWord(n.from() - 2);
-    return !unread && !scaled && !headless && !tailless && !apart;
+    return !unread && !scaled && !headless && !tailless && !apart && !isHalfOfPair(n);
+  }
+
+  /** "two fifty square feet": may be 250, or two of 50; neither half is read alone. */
+  private boolean isHalfOfPair(Numeral n) {
+    if (!token(n.from()).isWord() || n.part()) {
+      return false;
+    }
+    int after = n.to();
+    boolean tens = NumberWords.TENS.containsKey(word(after));
+    boolean first = tens && (isSquare(after + 1) || isSquare(after + 2));
+    return first
+        || isSquare(after)
+            && n.low().compareTo(TEN) >= 0
+            && n.low().compareTo(HUNDREDS) < 0
+            && NumberWords.isNumberWord(word(n.from() - 1));
   }
 
   /** Whether a word stands there that may be a badly misspelt hundred or thousand. */
@@ -102,16 +119,8 @@ final class NumeralReader {
         && MeasureWords.shipped().longest(token(i).norm()) == 0;
   }
 
-  private boolean is(int i, String word) {
-    return i >= 0 && i < tokens.size() && tokens.get(i).is(word);
-  }
-
   private Token token(int i) {
     return tokens.get(i);
-  }
-
-  private boolean isNumber(int i) {
-    return i < tokens.size() && token(i).isNumber();
   }
 
   private Optional<Numeral> between(int i) {
@@ -156,8 +165,12 @@ final class NumeralReader {
     if (fraction.isPresent()) {
       return fraction.get();
     }
+    Optional<Numeral> parts = parts(i, value);
+    if (parts.isPresent()) {
+      return parts.get();
+    }
     int mixed = is(i + 1, "-") && !token(i + 1).apart() ? i + 2 : i + 1;
-    if (is(mixed, "and") && isNumber(mixed + 1)) {
+    if ((is(mixed, "and") || is(mixed, "&")) && isNumber(mixed + 1)) {
       mixed++;
     }
     Optional<Numeral> more = isNumber(mixed) ? fraction(mixed) : Optional.empty();
@@ -165,6 +178,17 @@ final class NumeralReader {
       return Numeral.of(i, more.get().to(), value.plus(more.get().low()));
     }
     return andPart(i, i + 1, value);
+  }
+
+  /** "3 quarters of an ounce", "2 thirds of an acre". */
+  private Optional<Numeral> parts(int i, Ratio many) {
+    Ratio part = NumberWords.PARTS.get(word(i + 1));
+    boolean counted = part != null && word(i + 1).endsWith("s") && many.isWhole();
+    boolean of = is(i + 2, "of") && (is(i + 3, "a") || is(i + 3, "an") || is(i + 3, "one"));
+    Ratio value = counted && of ? part.times(many) : Ratio.ONE;
+    return value.compareTo(Ratio.ONE) < 0
+        ? Optional.of(Numeral.of(i, i + 2, value))
+        : Optional.empty();
   }
 
   /**
@@ -178,7 +202,7 @@ final class NumeralReader {
             .find(next)
             .filter(w -> !w.us().dimension().equals(Dimension.LENGTH))
             .isPresent();
-    return whole.compareTo(Ratio.of(HUNDRED)) < 0 && !(side && poured);
+    return whole.compareTo(HUNDREDS) < 0 && !(side && poured);
   }
 
   /** "2 and a half", "one and three quarters". */

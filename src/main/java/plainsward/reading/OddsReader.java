@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.Set;
 import plainsward.units.Ratio;
 
-/** Reads the rest: N-P-K, mixing ratios, waits in days, "twice a year", "half a tank". */
-final class OddsReader {
+/** Reads the rest: N-P-K, mixing ratios, "twice a year", "half a tank", prices and waits. */
+final class OddsReader extends TokenWalk {
   private static final Set<String> IS = Set.of("is", "are", "has", "gets", "was");
   private static final Set<String> GRASS = Set.of("lawn", "grass", "turf");
   private static final Set<String> TODAY = Set.of("now", "today", "tonight", "first");
@@ -56,16 +56,17 @@ final class OddsReader {
       Set.of("tank", "tankful", "can", "full", "sprayer", "way", "knapsack", "backpack", "load");
   private static final Set<String> LAWNS =
       Set.of("lawn", "yard", "that", "it", "area", "grass", "this");
-  private final List<Token> tokens;
   private final NumeralReader numerals;
   private final UnitReader units;
   private final PriceReader prices;
+  private final WaitReader waits;
 
   OddsReader(List<Token> tokens, NumeralReader numerals, UnitReader units) {
-    this.tokens = tokens;
+    super(tokens);
     this.numerals = numerals;
     this.units = units;
     this.prices = new PriceReader(tokens, numerals);
+    this.waits = new WaitReader(tokens, numerals);
   }
 
   /** Whether one of these may begin with this word, with which no number begins. */
@@ -82,30 +83,18 @@ final class OddsReader {
         .or(() -> prices.at(i).map(p -> (Mention) p))
         .or(() -> mix(i))
         .or(() -> times(i))
-        .or(() -> wait(i))
+        .or(() -> waits.at(i))
         .or(() -> tankPart(i));
-  }
-
-  private String word(int i) {
-    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
-  }
-
-  private boolean number(int i) {
-    return i < tokens.size() && tokens.get(i).isNumber();
-  }
-
-  private boolean tight(int i) {
-    return i < tokens.size() && !tokens.get(i).apart();
   }
 
   private Optional<Mention> analysis(int i) {
     boolean form =
-        number(i)
+        isNumber(i)
             && word(i + 1).equals("-")
-            && number(i + 2)
+            && isNumber(i + 2)
             && word(i + 3).equals("-")
-            && number(i + 4)
-            && (tight(i + 2) && tight(i + 4) || isSpacedEvenly(i) && isAboutFeed())
+            && isNumber(i + 4)
+            && (isTight(i + 2) && isTight(i + 4) || isSpacedEvenly(i) && isAboutFeed())
             && word(i).length() <= 4;
     if (!form) {
       return Optional.empty();
@@ -120,7 +109,7 @@ final class OddsReader {
 
   /** "24 - 0 - 11": the three numbers with a space on both sides of each hyphen. */
   private boolean isSpacedEvenly(int i) {
-    return !tight(i + 1) && !tight(i + 2) && !tight(i + 3) && !tight(i + 4);
+    return !isTight(i + 1) && !isTight(i + 2) && !isTight(i + 3) && !isTight(i + 4);
   }
 
   private boolean isAboutFeed() {
@@ -138,7 +127,7 @@ final class OddsReader {
   /** "1:50", "7:1", "10 to 1", "1 in 100", "one part to 20". */
   private Optional<Mention> mix(int i) {
     Optional<Numeral> first =
-        number(i)
+        isNumber(i)
             ? Optional.of(Numeral.of(i, i + 1, Ratio.of(word(i))))
             : numerals.at(i).filter(n -> !n.part() && n.high().isEmpty());
     if (first.isEmpty()) {
@@ -153,7 +142,7 @@ final class OddsReader {
       sign = pastStuff(sign + 1);
     }
     String how = word(sign);
-    boolean colon = how.equals(":") && tight(sign) && tight(sign + 1);
+    boolean colon = how.equals(":") && isTight(sign) && isTight(sign + 1);
     if (!colon && !how.equals("to") && !how.equals("in")) {
       return Optional.empty();
     }
@@ -231,48 +220,6 @@ final class OddsReader {
     return per && SEASONS.contains(word(i + 1));
   }
 
-  private Optional<Mention> wait(int i) {
-    if (word(i).equals("fortnight")) {
-      return Optional.of(new Mention.Wait(i, i + 1, 14, Optional.empty(), Mention.Span.DAYS));
-    }
-    return numerals
-        .at(i)
-        .filter(n -> n.low().isWhole() && !n.part())
-        .or(() -> counted(i))
-        .flatMap(n -> span(n, word(n.to()).equals("-") ? n.to() + 1 : n.to()));
-  }
-
-  /** "a week", "another week", "a couple of weeks". */
-  private Optional<Numeral> counted(int i) {
-    int k = word(i).equals("a") ? i + 1 : i;
-    if (word(k).equals("couple")) {
-      return Optional.of(Numeral.of(i, word(k + 1).equals("of") ? k + 2 : k + 1, Ratio.of(2)));
-    }
-    return word(i).equals("a") || word(i).equals("another")
-        ? Optional.of(Numeral.of(i, i + 1, Ratio.ONE))
-        : Optional.empty();
-  }
-
-  private Optional<Mention> span(Numeral n, int at) {
-    Mention.Span unit =
-        switch (word(at)) {
-          case "day", "days", "dys", "d" -> Mention.Span.DAYS;
-          case "week", "weeks", "wk", "wks" -> Mention.Span.WEEKS;
-          case "month", "months", "mo", "mos", "mths" -> Mention.Span.MONTHS;
-          default -> null;
-        };
-    if (unit == null || n.low().compareTo(Ratio.of(1000)) > 0) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Mention.Wait(
-            n.from(),
-            at + 1,
-            n.low().numerator().intValue(),
-            n.high().map(h -> h.ceiling().intValue()),
-            unit));
-  }
-
   /** "house and drive eat up about half": the rest is lawn. */
   private boolean isTakenUp(int i) {
     boolean taken = false;
@@ -316,7 +263,7 @@ final class OddsReader {
               }
               boolean side =
                   SIDES.contains(word(i - 1))
-                      && !number(at)
+                      && !isNumber(at)
                       && (ONLY.contains(word(i - 2))
                           || ONLY.contains(word(i - 3))
                           || NEEDS.contains(word(at)));

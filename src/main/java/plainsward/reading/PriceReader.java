@@ -8,7 +8,7 @@ import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 
 /** Reads prices: "$40", "40 dollars", "USD 40", "12 cents", "3 dollars 50 cents", "$1.2M". */
-final class PriceReader {
+final class PriceReader extends TokenWalk {
   private static final Map<String, String> SIGNS =
       Map.of("$", "USD", "\u00a3", "GBP", "\u20ac", "EUR");
   private static final Map<String, String> WORDS =
@@ -16,16 +16,16 @@ final class PriceReader {
           "dollars", "USD", "dollar", "USD", "bucks", "USD", "buck", "USD", "quid", "GBP", "usd",
           "USD", "euros", "EUR", "euro", "EUR");
   private static final Set<String> BEFORE = Set.of("usd");
+  private static final Set<String> PER = Set.of("a", "an", "per", "each", "for");
   private static final Set<String> CENTS = Set.of("cents", "cent");
   private static final Ratio HUNDRED = Ratio.of(100);
   private static final Ratio TEN = Ratio.of(10);
   private static final Ratio THOUSAND = Ratio.of(1000);
 
-  private final List<Token> tokens;
   private final NumeralReader numerals;
 
   PriceReader(List<Token> tokens, NumeralReader numerals) {
-    this.tokens = tokens;
+    super(tokens);
     this.numerals = numerals;
   }
 
@@ -38,20 +38,39 @@ final class PriceReader {
   Optional<Mention.Price> at(int i) {
     String sign = SIGNS.get(word(i));
     if (sign != null) {
-      return numerals.at(i + 1).map(n -> price(i, n.to(), amount(n), sign));
+      return numerals.at(i + 1).map(n -> signed(i, n, sign));
     }
     if (BEFORE.contains(word(i))) {
-      return numerals.at(i + 1).map(n -> price(i, n.to(), amount(n), WORDS.get(word(i))));
+      return numerals.at(i + 1).map(n -> price(i, n.to(), n, WORDS.get(word(i))));
     }
-    return numerals.at(i).flatMap(n -> named(i, n));
-  }
-
-  private String word(int i) {
-    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
+    boolean one =
+        word(i).equals("a") && (word(i + 1).equals("dollar") || word(i + 1).equals("buck"));
+    return one
+        ? named(i, Numeral.of(i, i + 1, Ratio.ONE))
+        : numerals.at(i).flatMap(n -> named(i, n));
   }
 
   private static Mention.Price price(int from, int to, Ratio amount, String currency) {
-    return new Mention.Price(from, to, Quantity.of(amount, currency));
+    return new Mention.Price(from, to, Quantity.of(amount, currency), Optional.empty());
+  }
+
+  private Mention.Price price(int from, int to, Numeral n, String currency) {
+    Optional<Quantity> high = n.high().map(h -> Quantity.of(h, currency));
+    return new Mention.Price(from, to, Quantity.of(amount(n), currency), high);
+  }
+
+  /** "$12", "$10 to $20", "between $10 and $20". */
+  private Mention.Price signed(int from, Numeral low, String sign) {
+    int i = low.to();
+    boolean joined =
+        word(i).equals("to")
+            || word(i).equals("-")
+            || word(i).equals("and") && word(from - 1).equals("between");
+    boolean again = joined && low.high().isEmpty() && sign.equals(SIGNS.get(word(i + 1)));
+    return numerals
+        .at(again ? i + 2 : tokens.size())
+        .map(high -> price(from, high.to(), low.upTo(high), sign))
+        .orElseGet(() -> price(from, i, low, sign));
   }
 
   /** A capital M counts thousands of ground, but millions of money. */
@@ -66,7 +85,9 @@ final class PriceReader {
       at++;
     }
     if (CENTS.contains(word(at))) {
-      return Optional.of(price(from, at + 1, n.low().dividedBy(HUNDRED), "USD"));
+      Optional<Quantity> most = n.high().map(h -> Quantity.of(h.dividedBy(HUNDRED), "USD"));
+      Quantity least = Quantity.of(n.low().dividedBy(HUNDRED), "USD");
+      return Optional.of(new Mention.Price(from, at + 1, least, most));
     }
     boolean signed = SIGNS.containsKey(word(at)) && (!isNumber(at + 1) || isMoney(at + 1));
     boolean sterling = word(at).startsWith("pound") && word(at + 1).equals("sterling");
@@ -77,6 +98,9 @@ final class PriceReader {
     }
     if (sterling) {
       at++;
+    }
+    if (n.high().isPresent()) {
+      return Optional.of(price(from, at + 1, n, currency));
     }
     Optional<Numeral> cents = cents(at + 1);
     Ratio rest = cents.map(c -> c.low().dividedBy(HUNDRED)).orElse(Ratio.ZERO);
@@ -92,10 +116,6 @@ final class PriceReader {
         .isPresent();
   }
 
-  private boolean isNumber(int i) {
-    return i < tokens.size() && tokens.get(i).isNumber();
-  }
-
   /** The "50 cents", "and 50 cents" or bare "50" at the end of a sentence, after whole dollars. */
   private Optional<Numeral> cents(int from) {
     int i = word(from).equals("and") ? from + 1 : from;
@@ -109,7 +129,7 @@ final class PriceReader {
   }
 
   private boolean endsSentence(int i) {
-    return i >= tokens.size() || tokens.get(i).endsSentence();
+    return i >= tokens.size() || tokens.get(i).endsSentence() || PER.contains(word(i));
   }
 
   private static boolean isTwo(Numeral n) {

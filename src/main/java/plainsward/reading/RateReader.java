@@ -10,7 +10,7 @@ import plainsward.units.UnitSystem;
 import plainsward.units.Units;
 
 /** Reads rates: "1.5 oz per 1,000", "3 pt/A", "30 ml in 5 litres over 50 m2", "a gal does 400". */
-final class RateReader {
+final class RateReader extends TokenWalk {
   private static final Set<String> BARE_VERBS = Set.of("cover", "treat", "do", "make");
   private static final Set<String> AUXILIARY =
       Set.of("will", "would", "can", "could", "does", "should", "if", "did");
@@ -69,14 +69,13 @@ final class RateReader {
   private static final Set<String> THOUSAND =
       Set.of("thousand", "thou", "k", "thosand", "thousnd", "thousnad", "thousands", "1000");
 
-  private final List<Token> tokens;
   private final NumeralReader numerals;
   private final MeasuredReader measured;
   private final UnitSystem system;
 
   RateReader(
       List<Token> tokens, NumeralReader numerals, MeasuredReader measured, UnitSystem system) {
-    this.tokens = tokens;
+    super(tokens);
     this.numerals = numerals;
     this.measured = measured;
     this.system = system;
@@ -149,10 +148,6 @@ final class RateReader {
         "unit",
         Optional.empty(),
         false);
-  }
-
-  private String word(int i) {
-    return i < tokens.size() ? tokens.get(i).norm() : "";
   }
 
   private Optional<Below> below(Measured top, int from, boolean first) {

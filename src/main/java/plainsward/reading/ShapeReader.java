@@ -14,18 +14,17 @@ import plainsward.units.Units;
 /**
  * Reads pieces of ground told by sides: "40x60", "50' by 60'", "20 foot square", "28 ft across".
  */
-final class ShapeReader {
+final class ShapeReader extends TokenWalk {
   private static final Set<String> TIMES = Set.of("x", "by", "*", "times");
   private static final Set<String> SIDE_WORDS =
       Set.of("long", "wide", "deep", "across", "length", "width", "foot", "ft", "feet");
-  private final List<Token> tokens;
   private final NumeralReader numerals;
   private final MeasuredReader measured;
   private final Unit usual;
 
   ShapeReader(
       List<Token> tokens, NumeralReader numerals, MeasuredReader measured, UnitSystem system) {
-    this.tokens = tokens;
+    super(tokens);
     this.numerals = numerals;
     this.measured = measured;
     this.usual = system == UnitSystem.METRIC ? Units.METRE : Units.FOOT;
@@ -40,10 +39,6 @@ final class ShapeReader {
       return Optional.empty();
     }
     return square(i, first.get()).or(() -> round(i, first.get())).or(() -> sides(i, first.get()));
-  }
-
-  private String word(int i) {
-    return i >= 0 && i < tokens.size() ? tokens.get(i).norm() : "";
   }
 
   private Optional<Side> side(int i) {

@@ -18,6 +18,7 @@ final class Spelling {
   private static final Spelling SHIPPED = new Spelling();
   private static final int SHORTEST = 5;
   private static final int SHORTEST_NUMBER = 4;
+  private static final int SHORTEST_PART = 2;
 
   /** What a word becomes that may be one number or another, so that nothing is made of it. */
   static final String UNREAD = "(number)";
@@ -48,7 +49,13 @@ final class Spelling {
     List<Token> mended = new ArrayList<>(tokens.size());
     for (Token token : tokens) {
       Token before = mended.isEmpty() ? token : mended.get(mended.size() - 1);
-      mended.add(token.isWord() ? mended(token, before) : token);
+      Token right = token.isWord() ? mended(token, before) : token;
+      int gap = right == token ? -1 : right.norm().indexOf(' ');
+      if (gap < 0) {
+        mended.add(right);
+      } else {
+        addBoth(mended, right, gap);
+      }
     }
     for (int i = 0; i + 1 < mended.size(); i++) {
       String number = i > 0 ? BETWEEN_SCALES.get(mended.get(i).norm()) : null;
@@ -63,6 +70,26 @@ final class Spelling {
       }
     }
     return mended;
+  }
+
+  /** Two words that were typed without the space between them. */
+  private static void addBoth(List<Token> mended, Token glued, int gap) {
+    String norm = glued.norm();
+    int middle = glued.start() + gap;
+    String first = glued.said().substring(0, gap);
+    String second = glued.said().substring(gap);
+    mended.add(
+        new Token(
+            Token.Kind.WORD,
+            first,
+            norm.substring(0, gap),
+            glued.start(),
+            middle,
+            glued.apart(),
+            ""));
+    mended.add(
+        new Token(
+            Token.Kind.WORD, second, norm.substring(gap + 1), middle, glued.end(), false, ""));
   }
 
   /** Whether a scale, a unit or "and a half" follows, so that a number is meant. */
@@ -103,7 +130,9 @@ final class Spelling {
             || norm.length() > 14
             || words.isMendedTo(norm)
             || words.isItsOwn(norm)
-            || norm.endsWith("s") && words.isMendedTo(norm.substring(0, norm.length() - 1))
+            || norm.endsWith("s")
+                && !norm.endsWith("ss")
+                && words.isMendedTo(norm.substring(0, norm.length() - 1))
             || NumberWords.isNumberWord(norm);
     return leave ? token : token.as(nearest(norm));
   }
@@ -139,7 +168,26 @@ final class Spelling {
         found = word;
       }
     }
-    return found != null ? found : isAlmostNumber(norm) ? UNREAD : norm;
+    return found != null ? found : isAlmostNumber(norm) ? UNREAD : parted(norm);
+  }
+
+  /** "ozper", "twoounces" as their two words; every other word as it is. */
+  private static String parted(String norm) {
+    MeasureWords measures = MeasureWords.shipped();
+    for (int k = SHORTEST_PART; k <= norm.length() - SHORTEST_PART; k++) {
+      String first = norm.substring(0, k);
+      String second = norm.substring(k);
+      boolean rate = second.equals("per") && measures.find(first).isPresent();
+      boolean counted =
+          (NumberWords.SMALL.containsKey(first)
+                  || NumberWords.TENS.containsKey(first)
+                  || first.equals("half"))
+              && measures.find(second).isPresent();
+      if (rate || counted) {
+        return first + " " + second;
+      }
+    }
+    return norm;
   }
 
   /** Whether it is two slips from a long number word, so that a number may have been meant. */

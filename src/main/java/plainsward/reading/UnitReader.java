@@ -11,11 +11,14 @@ import plainsward.units.UnitSystem;
 /**
  * Finds unit words, longest spelling first, and refuses the letters that only sometimes are one.
  */
-final class UnitReader {
+final class UnitReader extends TokenWalk {
   private static final Set<String> OTHER =
       Set.of(
           "mile", "miles", "inch", "inches", "cm", "km", "in", "rods", "yds", "yd", "yard",
           "yards");
+  private static final int YEAR = 4;
+  private static final Set<String> DECADES =
+      Set.of("the", "early", "late", "mid", "low", "high", "upper", "lower");
   private static final Set<String> INTO = Set.of("in", "into", "to");
   private static final Set<String> NO_LAST = Set.of("a", "s", "'", "\"", "#", "square", "squares");
   private static final Set<String> PERCENT = Set.of("percent", "percentage", "%", "pct");
@@ -68,12 +71,11 @@ final class UnitReader {
    */
   record Found(int to, MeasureWord word) {}
 
-  private final List<Token> tokens;
   private final MeasureWords words = MeasureWords.shipped();
   private final UnitSystem system;
 
   UnitReader(List<Token> tokens, UnitSystem system) {
-    this.tokens = tokens;
+    super(tokens);
     this.system = system;
   }
 
@@ -87,6 +89,9 @@ final class UnitReader {
     if (i >= tokens.size()) {
       return Optional.empty();
     }
+    if (afterNumber && isDecade(i)) {
+      return Optional.empty();
+    }
     if ((afterNumber || isBelow(i)) && tokens.get(i).said().equals("A")) {
       return words.find("acre").map(w -> new Found(i + 1, w));
     }
@@ -98,6 +103,12 @@ final class UnitReader {
 
   Unit unit(MeasureWord word) {
     return word.in(system);
+  }
+
+  /** "back in the 80s", "a 1960s house": no seconds. */
+  private boolean isDecade(int i) {
+    boolean tens = is(i, "s") && isTight(i) && word(i - 1).endsWith("0");
+    return tens && (word(i - 1).length() == YEAR || DECADES.contains(word(i - 2)));
   }
 
   /** Right after "/" or "per" a unit's letter is one. */
@@ -175,10 +186,6 @@ final class UnitReader {
 
   private boolean isNumberOrDash(int i) {
     return i > 0 && (tokens.get(i).isNumber() || tokens.get(i).is("-"));
-  }
-
-  private boolean isTight(int i) {
-    return i < tokens.size() && !tokens.get(i).apart();
   }
 
   private Optional<Found> longest(int i, boolean afterNumber) {

@@ -105,6 +105,8 @@ final class UnitWords {
     put(all, "km/h", "km/h", "km/h", "km/h");
     put(all, "m/s", "m/s", "m/s", "m/s");
     put(all, "[ft_i]/s", "ft/s", "ft/s", "ft/s");
+    put(all, "[ft_i]/min", "ft/min", "ft/min", "ft/min");
+    put(all, "m/min", "m/min", "m/min", "m/min");
     all.put("%", new UnitWords("%", "%", "%", true));
     all.put("1", new UnitWords("", "", "", true));
   }

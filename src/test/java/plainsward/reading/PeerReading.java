@@ -64,6 +64,7 @@ final class PeerReading {
       piece.sides().forEach(side -> add(side, mention));
     } else if (mention instanceof Mention.Price price) {
       add(price.money(), mention);
+      price.high().ifPresent(high -> add(high, mention));
     } else if (mention instanceof Mention.Wait wait) {
       String unit = wait.unit().name();
       Optional<Ratio> high = wait.high().map(Ratio::of);

@@ -42,8 +42,8 @@ final class PeerScope {
           ".*\\b(twenty|thirty|[a-z]+ty)[ -](firsts?|[a-z]+ths?)|.*(thirtieths?|twentieths?)");
   private static final Pattern COUNTED =
       Pattern.compile(
-          "(?i)(?!all|full|whole)(less than |more than )?(an?|another|couple of|[\\d.]+|half|[a-z]+|[a-z]+ and a half)( a couple"
-              + " of)?[ -]?(an? )?(s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?|days?|weeks?|months?|fortnight)"
+          "(?i)(?!all|full|whole)(less than |more than )?((a )?couple of|an?|another|[\\d.]+|half|[a-z]+|[a-z]+ and a half|([a-z]+|\\d+) weeks?"
+              + "( and)? ([a-z]+|\\d+))( a couple of)?[ -]?(an? )?(s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?|days?|weeks?|months?|fortnight)"
               + "( and (a )?half)?");
 
   private final Map<String, List<String>> units = new HashMap<>();
