@@ -267,7 +267,8 @@ final class DateReader extends TokenWalk {
         return day(i, i + 5, LocalDate.of(first.get(), second.get(), third.get()));
       }
       boolean hyphen = sign.equals("-");
-      if (hyphen && (third.isPresent() || !word(i - 1).equals("on"))) {
+      boolean mixed = word(i + 3).equals("/") && !apart(i + 3);
+      if (hyphen && (third.isPresent() || mixed || !word(i - 1).equals("on"))) {
         return Optional.empty();
       }
       if (third.isPresent()) {

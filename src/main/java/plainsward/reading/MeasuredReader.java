@@ -239,11 +239,15 @@ final class MeasuredReader extends TokenWalk {
     if (fraction && is(i, "of")) {
       i++;
     }
-    if (fraction
-        && (is(i, "a") && !tokens.get(i).said().equals("A") || is(i, "an") || is(i, "one"))) {
+    if (fraction && (is(i, "a") && !isAcre(i) || is(i, "an") || is(i, "one"))) {
       i++;
     }
     return i;
+  }
+
+  /** A capital A is an acre's, except in "THREE QUARTERS OF A CUP". */
+  private boolean isAcre(int i) {
+    return tokens.get(i).said().equals("A") && units.at(i + 1, true).isEmpty();
   }
 
   private Measured measured(int from, int to, Numeral numeral, MeasureWord word) {

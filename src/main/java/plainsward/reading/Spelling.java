@@ -130,11 +130,16 @@ final class Spelling {
             || norm.length() > 14
             || words.isMendedTo(norm)
             || words.isItsOwn(norm)
-            || norm.endsWith("s")
-                && !norm.endsWith("ss")
-                && words.isMendedTo(norm.substring(0, norm.length() - 1))
             || NumberWords.isNumberWord(norm);
-    return leave ? token : token.as(nearest(norm));
+    if (leave) {
+      return token;
+    }
+    String one = norm.substring(0, norm.length() - 1);
+    boolean many = norm.endsWith("s") && !one.endsWith("s") && words.isMendedTo(one);
+    if (many) {
+      return MeasureWords.shipped().find(one).isPresent() ? token.as(one) : token;
+    }
+    return token.as(nearest(norm));
   }
 
   /** Whether it does not matter which of the two was meant. */
