@@ -18,6 +18,8 @@ final class AreaLists {
   private static final Set<String> AND = Set.of("and", "plus", "+", "&", "another", "also");
   private static final Set<String> ADDED =
       Set.of("both", "total", "together", "altogether", "lawns", "plus", "but", "combined");
+  private static final Set<String> PLACES =
+      Set.of("front", "back", "side", "strip", "rear", "verge", "slope", "boulevard", "corner");
   private static final Set<String> STEP = Set.of("by", "every", "step", "steps");
 
   /** Made when first wanted: few questions list areas. */
@@ -26,6 +28,9 @@ final class AreaLists {
   }
 
   private static final Set<String> OTHER = Set.of("other", "remaining", "next", "last", "another");
+  private static final Set<String> OF = Set.of("of");
+  private static final Set<String> LEFT = Set.of("left", "remaining", "more", "still");
+  private static final Set<String> GO = Set.of("go", "do", "finish", "spray");
   private static final Set<String> DID =
       Set.of("did", "done", "sprayed", "treated", "covered", "finished");
   private static final Set<String> TO_COVER = Set.of("cover", "treat", "spray", "do");
@@ -53,13 +58,18 @@ final class AreaLists {
     for (int i = 1; i < all.size(); i++) {
       Fact area = all.get(i - 1);
       Fact number = all.get(i);
+      int end = passage.end(area);
+      boolean plus = passage.in(end, Set.of("+")) && number.at() == end + 1;
+      boolean named =
+          passage.in(number.at() - 1, PLACES)
+              && passage.in(number.at() - 2, AND)
+              && number.at() - end <= 3;
       boolean sum =
           area.name().equals("area")
               && area.value().isPresent()
               && number.name().equals("number")
               && number.high().isEmpty()
-              && passage.in(passage.end(area), Set.of("+"))
-              && number.at() == passage.end(area) + 1
+              && (plus || named)
               && number.amount().value().compareTo(SMALLEST) >= 0;
       if (sum) {
         Quantity more = new Quantity(number.amount().value(), area.amount().unit());
@@ -97,19 +107,25 @@ final class AreaLists {
     }
   }
 
-  /** "did 6k already, will it do the other 7k": what is to be done is told for itself. */
+  /** "did 6k already, will it do the other 7k", "did 3k and have 4k to go": the later alone. */
   private void otherToDo(List<Fact> all) {
-    List<Fact> done = Facts.named(all, Set.of("minus"));
-    List<Fact> areas = Facts.named(all, Set.of("area"));
-    boolean other =
-        done.size() == 1
-            && areas.size() == 1
-            && areas.get(0).at() > done.get(0).at()
-            && passage.in(areas.get(0).at() - 1, OTHER)
-            && passage.before(done.get(0).at(), 3, DID);
-    if (other) {
-      all.remove(done.get(0));
+    List<Fact> grounds = Facts.named(all, Set.of("minus", "area"));
+    if (grounds.size() != 2 || grounds.get(0).value().isEmpty()) {
+      return;
     }
+    Fact done = grounds.get(0);
+    Fact rest = grounds.get(1);
+    boolean left = passage.in(rest.at() - 1, OTHER) || isToGo(passage.end(rest));
+    boolean did = passage.before(done.at(), 3, DID) || done.name().equals("minus");
+    if (did && left && rest.name().equals("area") && !passage.in(passage.end(done), OF)) {
+      all.remove(done);
+      all.replaceAll(f -> f.equals(rest) ? f.doubting(List.of()) : f);
+    }
+  }
+
+  /** "4k to go", "5k left". */
+  private boolean isToGo(int end) {
+    return passage.in(end, LEFT) || passage.in(end, Set.of("to")) && passage.in(end + 1, GO);
   }
 
   /** "6k is lawn", said beside a lot's own size. */

@@ -81,13 +81,10 @@ final class Assembler {
     if (!form.isEmpty()) {
       reshape(all, form);
     }
-    new Corrected(passage).join(all);
-    new Packets(passage).join(all);
-    new Parts(passage).join(all);
-    new MixLeft(passage).join(all);
-    new Takes(passage).join(all);
+    corrections(all);
     new SprayerFacts(passage).join(all);
     new UsedUp(passage).join(all);
+    new Jugs(passage).join(all);
     new CoverPairs(passage).join(all);
     new BottlePairs(passage).join(all);
     new PricePairs(passage).join(all);
@@ -103,11 +100,25 @@ final class Assembler {
     replacedByBut(all);
     oldRates(all);
     new Beside(passage).join(all);
+    comparisons(all);
+    return all;
+  }
+
+  /** What is taken back, and what is a part or the rest of something told. */
+  private void corrections(List<Fact> all) {
+    new Corrected(passage).join(all);
+    new Packets(passage).join(all);
+    new Parts(passage).join(all);
+    new MixLeft(passage).join(all);
+    new Takes(passage).join(all);
+  }
+
+  /** What is held against something else: days of lawns, rates that were taken, what went down. */
+  private void comparisons(List<Fact> all) {
     new DatedLawns(passage).join(all);
     new ToldRates(passage).join(all);
     new Laid(passage).join(all);
     new PerAsked(passage).join(all);
-    return all;
   }
 
   /** "I don't have an acre" gives no area. */

@@ -14,6 +14,8 @@ final class Laid {
       Set.of("put", "used", "sprayed", "applied", "dumped", "laid", "threw", "spread", "poured");
   private static final Set<String> SOMEBODY =
       Set.of("i", "we", "he", "she", "they", "guy", "tech", "just", "already", "helper", "crew");
+  private static final Set<String> OFF =
+      Set.of("off", "heavy", "over", "light", "overdid", "under", "overapplied");
   private static final Set<String> ON = Set.of("on", "over", "across", "onto", "to");
 
   private final Passage passage;
@@ -38,7 +40,8 @@ final class Laid {
     boolean on =
         passage.after(next, 2, ON) && ground.get(0).at() > end && ground.get(0).at() - next <= 4;
     boolean done = passage.before(put.at(), 3, DONE) && passage.before(put.at(), 5, SOMEBODY);
-    if (on && done) {
+    boolean asked = passage.hasWord(OFF) && passage.before(put.at(), 3, DONE);
+    if (on && done || asked) {
       all.set(all.indexOf(put), put.as("in_hand"));
       Fact piece = ground.get(0);
       all.set(all.indexOf(piece), piece.as(piece.value().isPresent() ? "area" : "shape"));

@@ -56,7 +56,10 @@ final class Parts {
         continue;
       }
       Fact whole = whole(all, part);
-      if (whole != null && VOLUMES.contains(whole.name())) {
+      if (whole != null && whole.name().equals("container")) {
+        Quantity less = whole.amount().times(share(part).value());
+        all.set(all.indexOf(whole), whole.with(less, whole.high()));
+      } else if (whole != null && VOLUMES.contains(whole.name())) {
         ofTank(all, part, whole);
       } else if (whole != null) {
         ofLawn(all, part);
@@ -85,7 +88,7 @@ final class Parts {
     for (Fact fact : all) {
       boolean area = GROUND.contains(fact.name());
       boolean right = fact.at() >= end && fact.at() - end <= MOST_BETWEEN;
-      if (right && (area || VOLUMES.contains(fact.name()))) {
+      if (right && (area || fact.name().equals("container") || VOLUMES.contains(fact.name()))) {
         return fact;
       }
       ground = area && fact.at() < part.at() ? fact : ground;

@@ -64,6 +64,11 @@ final class RateFacts {
   private static final Set<String> BOTTLES =
       Set.of("bottle", "jug", "container", "pack", "tub", "jar", "tin", "carton", "pail");
   private static final Set<String> ON = Set.of("on", "over", "x", "times");
+  private static final Set<String> STILL = Set.of("left", "still", "remaining", "leftover");
+
+  /** No label wants more product than a tenth of the tank. */
+  private static final Ratio MOST_PRODUCT = Ratio.of(10);
+
   private static final Ratio FEW = Ratio.of(20);
 
   private final Passage passage;
@@ -302,12 +307,31 @@ final class RateFacts {
     if (isAdjuvant(rate)) {
       return List.of(fact("adjuvant_rate", rate, strength));
     }
+    if (!rate.firm() && isPartFull(top, volume)) {
+      boolean left = passage.before(top.from(), 3, STILL) || passage.after(top.to(), 2, STILL);
+      return List.of(
+          Fact.of(
+              left ? "left_in_tank" : "spray_volume",
+              top.low(),
+              passage.said(top.from(), top.to()),
+              top.from()),
+          Fact.of("tank", volume.low(), passage.said(volume.from(), volume.to()), volume.from()));
+    }
     if (!rate.firm() && isInHand(rate)) {
       return List.of(
           Fact.of("in_hand", top.low(), passage.said(top.from(), top.to()), top.from()),
           Fact.of("tank", volume.low(), passage.said(volume.from(), volume.to()), volume.from()));
     }
     return List.of(fact("strength", rate, strength));
+  }
+
+  /** "1.5 gal in my 4 gal tank": so much of a tank is mix in it, and no product. */
+  private static boolean isPartFull(Measured top, Measured volume) {
+    return !top.implied()
+        && !volume.implied()
+        && isLarge(top.low().unit())
+        && isLarge(volume.low().unit())
+        && top.low().times(MOST_PRODUCT).compareTo(volume.low()) > 0;
   }
 
   private Measured sized(Measured top, Measured volume) {

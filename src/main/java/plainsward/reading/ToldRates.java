@@ -26,6 +26,7 @@ final class ToldRates {
           "meant",
           "shouldve");
   private static final Set<String> RIGHT = Set.of("right", "correct", "ok", "okay", "wrong");
+  private static final Set<String> FOR = Set.of("for");
   private static final int NEAR = 4;
 
   private final Passage passage;
@@ -70,6 +71,7 @@ final class ToldRates {
     if (passage.before(second.at(), NEAR, LABEL)) {
       return first;
     }
-    return passage.before(first.at(), NEAR, LABEL) ? second : null;
+    boolean asked = passage.in(second.at() - 1, FOR) && passage.hasWord(RIGHT);
+    return asked ? first : passage.before(first.at(), NEAR, LABEL) ? second : null;
   }
 }

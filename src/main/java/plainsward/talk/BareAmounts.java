@@ -15,6 +15,9 @@ import plainsward.units.Units;
  */
 final class BareAmounts extends LooseEnds {
   private static final Quantity ONE_DOSE = Quantity.of(4, Units.FL_OZ);
+  private static final Ratio LITRE = Ratio.of(9, 10);
+  private static final Set<String> BOTTLES =
+      Set.of("jug", "bottle", "container", "jugs", "concentrate", "left", "pail", "can", "drum");
   private static final Quantity LITTLE = Quantity.of(12, Units.FL_OZ);
   private static final Set<String> CATCHING =
       Set.of(
@@ -33,7 +36,9 @@ final class BareAmounts extends LooseEnds {
    * "my jug says .37 oz": nothing is sold by so little, so it is an amount that the label gives.
    */
   Fact container(Fact fact) {
-    if (isMixAtStrength(fact) && isIn(fact)) {
+    boolean much = fact.amount().unit().factor().compareTo(LITRE) >= 0 && !turn.hasWord(BOTTLES);
+    boolean had = much && !turn.says("question") && turn.all().size() == 2;
+    if (isMixAtStrength(fact) && (isIn(fact) || had)) {
       return fact.as("tank");
     }
     boolean little =
