@@ -1,6 +1,7 @@
 package plainsward.reading;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -135,12 +136,7 @@ public final class Facts {
       }
       norms = said;
     }
-    for (String word : words) {
-      if (said.contains(word)) {
-        return true;
-      }
-    }
-    return false;
+    return !Collections.disjoint(said, words);
   }
 
   /** The facts of these roles; a plain loop, since every question comes here. */

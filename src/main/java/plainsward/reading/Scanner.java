@@ -3,7 +3,9 @@ package plainsward.reading;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import plainsward.units.UnitSystem;
 
 /**
@@ -11,6 +13,11 @@ import plainsward.units.UnitSystem;
  * order of the readers is the order of trust: what can only be one thing is tried first.
  */
 final class Scanner {
+  private static final int MOST_KEPT = 20_000;
+
+  /** Of words that were met, whether they may begin anything; people use the same ones. */
+  private static final Map<String, Boolean> BEGIN = new ConcurrentHashMap<>();
+
   private final List<Token> tokens;
   private final UnitReader units;
   private final NumeralReader numerals;
@@ -68,14 +75,24 @@ final class Scanner {
 
   /** Most words begin nothing; this keeps long chatter cheap. */
   private boolean mayBegin(Token token) {
-    if (token.isWord()) {
-      String word = token.norm();
-      return NumeralReader.mayBegin(word)
-          || units.mayBegin(word)
-          || DateReader.mayBegin(word)
-          || OddsReader.mayBegin(word);
+    return token.isWord()
+        ? mayBegin(token.norm())
+        : token.isNumber() || token.is("$") || token.said().charAt(0) > 126;
+  }
+
+  private boolean mayBegin(String word) {
+    Boolean known = BEGIN.get(word);
+    if (known == null) {
+      known =
+          NumeralReader.mayBegin(word)
+              || units.mayBegin(word)
+              || DateReader.mayBegin(word)
+              || OddsReader.mayBegin(word);
+      if (BEGIN.size() < MOST_KEPT) {
+        BEGIN.put(word, known);
+      }
     }
-    return token.isNumber() || token.is("$") || token.said().charAt(0) > 126;
+    return known;
   }
 
   private Optional<Mention> bare(int i) {

@@ -2,7 +2,9 @@ package plainsward.topics;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import plainsward.reading.Token;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
@@ -14,23 +16,49 @@ import plainsward.trade.Rows;
  * was not just asked and that the reply does not answer already.
  */
 public final class NextSteps {
-  private static final List<Row> ROWS = Rows.of("next-steps");
+  private static final Map<String, List<Step>> AFTER = new HashMap<>();
+  private static final Map<String, Step> BY_QUESTION = new HashMap<>();
+
+  /**
+   * A row of the table.
+   *
+   * @param ask the question
+   * @param known the roles that must be known for it
+   * @param figures the figures of which any answers it already
+   * @param unless beginnings of words: where all of one list were said, it was asked
+   */
+  private record Step(
+      String ask, List<String> known, List<String> figures, List<String[]> unless) {}
+
+  static {
+    for (Row row : Rows.of("next-steps")) {
+      List<String[]> unless = new ArrayList<>();
+      for (String words : row.texts("unless")) {
+        unless.add(words.split(" ", -1));
+      }
+      Step step = new Step(row.text("ask"), row.texts("known"), row.texts("figure"), unless);
+      BY_QUESTION.putIfAbsent(step.ask, step);
+      for (String topic : row.texts("topic")) {
+        AFTER.computeIfAbsent(topic, t -> new ArrayList<>()).add(step);
+      }
+    }
+  }
 
   private NextSteps() {}
 
   /** The questions that may follow a topic, the best one first. */
   static List<String> after(String topic, Request request) {
     List<String> questions = new ArrayList<>();
-    for (Row row : ROWS) {
-      if (row.texts("topic").contains(topic) && isKnown(row, request)) {
-        questions.add(row.text("ask"));
+    for (Step step : AFTER.getOrDefault(topic, List.of())) {
+      if (isKnown(step, request)) {
+        questions.add(step.ask);
       }
     }
     return questions;
   }
 
-  private static boolean isKnown(Row row, Request request) {
-    for (String role : row.texts("known")) {
+  private static boolean isKnown(Step step, Request request) {
+    for (String role : step.known) {
       if (!request.has(role)) {
         return false;
       }
@@ -62,16 +90,12 @@ public final class NextSteps {
   }
 
   private static boolean isDone(String question, Reply reply, Collection<List<Token>> asked) {
-    for (Row row : ROWS) {
-      if (row.text("ask").equals(question)) {
-        return isTold(row, reply) || isAsked(row, asked);
-      }
-    }
-    return false;
+    Step step = BY_QUESTION.get(question);
+    return step != null && (isTold(step, reply) || isAsked(step, asked));
   }
 
-  private static boolean isTold(Row row, Reply reply) {
-    for (String figure : row.texts("figure")) {
+  private static boolean isTold(Step step, Reply reply) {
+    for (String figure : step.figures) {
       if (reply.figure(figure).isPresent()) {
         return true;
       }
@@ -79,8 +103,8 @@ public final class NextSteps {
     return false;
   }
 
-  private static boolean isAsked(Row row, Collection<List<Token>> asked) {
-    for (String words : row.texts("unless")) {
+  private static boolean isAsked(Step step, Collection<List<Token>> asked) {
+    for (String[] words : step.unless) {
       for (List<Token> tokens : asked) {
         if (areAllIn(words, tokens)) {
           return true;
@@ -91,8 +115,8 @@ public final class NextSteps {
   }
 
   /** Whether each of these beginnings of words begins one of the tokens. */
-  private static boolean areAllIn(String words, List<Token> tokens) {
-    for (String word : words.split(" ", -1)) {
+  private static boolean areAllIn(String[] words, List<Token> tokens) {
+    for (String word : words) {
       boolean found = false;
       for (Token token : tokens) {
         found |= token.norm().startsWith(word);
