@@ -28,7 +28,7 @@ public final class Exposure {
   private static final List<Row> ADVICE = Rows.of("first-aid");
   private static final Set<String> CALMING = Set.of("long-past", "planning", "unrelated");
   private static final Set<String> OF_NO_PERSON = Set.of("animal", "spill", "water");
-  private static final Set<String> SYMPTOMS = Set.of("breathed", "fumes");
+  private static final Set<String> SYMPTOMS = Set.of("breathed", "fumes", "collapsed");
   private static final String ABROAD =
       "Outside the United States, call your own poison help line or a doctor.";
 
@@ -49,6 +49,10 @@ public final class Exposure {
     }
   }
 
+  private static final String LATER =
+      "Your sum can wait: ask it again once everyone is looked after.";
+  private static final Set<String> OF_SUMS = Set.of("label_rate", "strength", "area");
+
   private Exposure() {}
 
   /** What to do now, where somebody or something may have been exposed; else nothing. */
@@ -65,7 +69,8 @@ public final class Exposure {
     if (signs.isEmpty() || !calming.isEmpty() && !isNow(turn.tokens())) {
       return Optional.empty();
     }
-    return Optional.of(reply(signs, person));
+    boolean sum = OF_SUMS.stream().anyMatch(turn::has);
+    return Optional.of(reply(signs, person, sum));
   }
 
   /** A phrase that touches a harmless one ("burned the lawn") does not count. */
@@ -106,7 +111,7 @@ public final class Exposure {
         && tokens.stream().noneMatch(t -> t.is("if") || t.is("case") || t.is("never"));
   }
 
-  private static Reply reply(Set<String> signs, boolean isPersonNamed) {
+  private static Reply reply(Set<String> signs, boolean isPersonNamed, boolean isSumAsked) {
     ReplyBuilder reply = new ReplyBuilder(Kind.EMERGENCY).topic("exposure");
     List<Row> rows = new ArrayList<>();
     for (Row row : ADVICE) {
@@ -131,6 +136,9 @@ public final class Exposure {
     if (person && !onlyAnimal) {
       reply.caution(Cautions.of("poison-help"));
       reply.say(ABROAD);
+    }
+    if (isSumAsked) {
+      reply.say(LATER);
     }
     return reply.build();
   }

@@ -13,6 +13,7 @@ enum Part {
   GRAB,
   TOUCH,
   BREATHE,
+  FAINT,
   ILL,
   SORE,
   LOCAL,
