@@ -97,7 +97,10 @@ final class Chooser extends TurnCues {
     return !any("interval", "day", "last_applied", "season_limit", "applied_count")
         && !memory.has("interval")
         && !memory.has("last_applied")
-        && (turn.asks("progress") || turn.asks("keep-off") || turn.asks("seed"))
+        && (turn.asks("progress")
+            || turn.asks("keep-off")
+            || turn.asks("seed")
+            || turn.asks().get(0).topic().equals("lawn-care"))
         && diary.isEmpty();
   }
 

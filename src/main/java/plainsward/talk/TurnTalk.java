@@ -9,6 +9,7 @@ import plainsward.reading.Facts;
 import plainsward.reply.Kind;
 import plainsward.reply.Reply;
 import plainsward.reply.ReplyBuilder;
+import plainsward.topics.IdentifyTopic;
 import plainsward.topics.Limits;
 import plainsward.topics.NoteTopic;
 import plainsward.topics.Request;
@@ -152,7 +153,9 @@ final class TurnTalk {
     }
     if (choice.topics().isEmpty()) {
       boolean told = subject.isOnlyTold() && !heard.says("question") && isShort(heard);
-      return told ? noted(heard) : inWords(heard).orElseGet(() -> noted(heard));
+      return told
+          ? noted(heard)
+          : inWords(heard).or(() -> looks(heard)).orElseGet(() -> noted(heard));
     }
     Optional<Reply> unclear = UnclearGround.check(request(heard, choice.asks()));
     if (unclear.isPresent()) {
@@ -194,6 +197,15 @@ final class TurnTalk {
     return meant
         ? Replies.noted(heard.all(), memory)
         : Replies.form(heard).orElseGet(() -> Replies.notUnderstood(InWords.near(request(heard))));
+  }
+
+  /** A weed that is described and not asked about. */
+  private Optional<Reply> looks(Facts heard) {
+    boolean described =
+        heard.all().isEmpty() && IdentifyTopic.likeliest(heard.tokens()).isPresent();
+    return described
+        ? Optional.of(answered(heard, List.of("identify"), heard.asks()))
+        : Optional.empty();
   }
 
   private Optional<Reply> inWords(Facts facts) {

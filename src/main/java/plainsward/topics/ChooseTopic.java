@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plainsward.handbook.Note;
+import plainsward.reading.Denials;
+import plainsward.reading.Token;
 import plainsward.reply.Reply;
 import plainsward.trade.Row;
 import plainsward.trade.Rows;
@@ -21,11 +23,20 @@ public final class ChooseTopic implements Topic {
   private static final int FEW_WORDS = 9;
   private static final double NOTE_FITS = 0.5;
   private static final double PLAIN = 0.8;
+
+  /** The same where it is asked when. */
+  private static final double PLAIN_OF_TIME = 0.65;
+
   private static final Map<String, Row> ACTIVES = byId("actives");
 
   @Override
   public String code() {
     return "choose";
+  }
+
+  /** The row of an active ingredient. */
+  static Optional<Row> active(String id) {
+    return Optional.ofNullable(ACTIVES.get(id));
   }
 
   private static Map<String, Row> byId(String table) {
@@ -42,13 +53,14 @@ public final class ChooseTopic implements Topic {
     }
     List<Row> weeds =
         request.all("weed").stream()
+            .filter(k -> !isDenied(request, k))
             .flatMap(k -> WeedBook.shipped().weed(k.fact().word().orElse("")).stream())
             .distinct()
             .toList();
     if (weeds.isEmpty()) {
-      return inWords(request, sheet);
+      return GrassVerdict.of(request, sheet).orElseGet(() -> inWords(request, sheet));
     }
-    Optional<Note> wider = wider(request);
+    Optional<Note> wider = remedy(request).or(() -> wider(request));
     return wider.isPresent()
         ? told(request, sheet, wider.get(), verdict(request, weeds.get(0)))
         : forWeed(request, sheet, weeds);
@@ -59,9 +71,26 @@ public final class ChooseTopic implements Topic {
    * or a mistake with it.
    */
   private static Optional<Note> wider(Request request) {
-    return Notes.best(request, request.turn().text(), Set.of(), PLAIN)
+    double least = request.turn().asks("timing") ? PLAIN_OF_TIME : PLAIN;
+    return Notes.best(request, request.turn().text(), Set.of(), least)
         .filter(note -> !note.topics().get(0).equals("identify"))
-        .filter(note -> !WeedBook.shipped().isNamedIn(note.title()));
+        .filter(note -> !WeedBook.shipped().isNamedIn(note.title()) || isOfTime(note));
+  }
+
+  private static boolean isOfTime(Note note) {
+    return note.topics().get(0).equals("timing");
+  }
+
+  /** A home remedy does to one weed what it does to another: its own note answers. */
+  private static Optional<Note> remedy(Request request) {
+    if (!request.says("remedy")) {
+      return Optional.empty();
+    }
+    StringBuilder words = new StringBuilder();
+    for (Token token : request.turn().tokens()) {
+      words.append(token.tag().equals("weed") ? "weeds" : token.said()).append(' ');
+    }
+    return Notes.best(request, words.toString(), Set.of("choose"), NOTE_FITS);
   }
 
   private static Reply told(Request request, Sheet sheet, Note note, String verdict) {
@@ -69,6 +98,12 @@ public final class ChooseTopic implements Topic {
     tree(request, sheet);
     GrassWords.caution(request, sheet);
     return sheet.answer(verdict + note.answer());
+  }
+
+  /** "it is not crabgrass": what this turn says that it is not. */
+  private static boolean isDenied(Request request, Known weed) {
+    return request.turn().of("weed").contains(weed.fact())
+        && Denials.areBefore(request.turn().tokens(), weed.fact().at());
   }
 
   private static boolean asksGroup(Request request) {

@@ -123,9 +123,20 @@ public final class FeedTopic implements Topic {
     return Working.of("product_total", rate).times(ground).as(unit);
   }
 
+  private static String held(String all, String each, Quantity rate) {
+    return "The bag holds " + all + " of nitrogen, " + each + " over its area" + beyond(rate) + ".";
+  }
+
+  private static boolean isMuch(Quantity nitrogen) {
+    return nitrogen.in(Units.POUND_PER_THOUSAND).value().compareTo(MOST_AT_ONCE) > 0;
+  }
+
+  private static String beyond(Quantity nitrogen) {
+    return isMuch(nitrogen) ? ", more than the usual 1 lb per 1,000 sq ft at once" : "";
+  }
+
   private static void tooMuchAtOnce(Sheet sheet, Quantity target) {
-    boolean more = target.in(Units.POUND_PER_THOUSAND).value().compareTo(MOST_AT_ONCE) > 0;
-    if (more) {
+    if (isMuch(target)) {
       sheet.say(
           "More than about 1 lb of quick nitrogen per 1,000 sq ft at once can burn; split it, or "
               + "use a slow-release product. (Common practice, no source.)");
@@ -145,7 +156,8 @@ public final class FeedTopic implements Topic {
           sheet.steps(List.of(total)).figure("product_total", total.result());
           Bags.told(request, sheet, total.result());
         });
-    return sheet.answer("That lays down " + shown + " of nitrogen.");
+    return sheet.answer(
+        "That lays down " + shown + " of nitrogen" + beyond(nitrogen.result()) + ".");
   }
 
   /** A whole bag on the lawn, or on the area that it is made for. */
@@ -181,7 +193,6 @@ public final class FeedTopic implements Topic {
               + sheet.steps(List.of(share)).figure("product_total", share.result())
               + " of it; a whole bag there would be too much.";
     }
-    return sheet.answer(
-        "The bag holds " + all + " of nitrogen, " + each + " over its area." + part);
+    return sheet.answer(held(all, each, rate.result()) + part);
   }
 }

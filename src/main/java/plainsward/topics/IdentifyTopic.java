@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import plainsward.handbook.Note;
+import plainsward.reading.Denials;
 import plainsward.reading.Token;
 import plainsward.reply.Reply;
 import plainsward.trade.Row;
@@ -31,6 +32,7 @@ public final class IdentifyTopic implements Topic {
     Sheet sheet = new Sheet(request, "identify").alsoTopic("choose");
     List<Row> named =
         request.turn().of("weed").stream()
+            .filter(f -> !Denials.areBefore(request.turn().tokens(), f.at()))
             .flatMap(f -> WeedBook.shipped().weed(f.word().orElse("")).stream())
             .distinct()
             .toList();

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import plainsward.reading.Denials;
 import plainsward.reading.PhraseBook;
 import plainsward.reading.PhraseColumn;
 import plainsward.reading.Token;
@@ -82,6 +83,7 @@ final class WeedBook {
           "winter");
   private static final double OTHER_COLOR = 0.5;
   private static final double OF_SEASON = 0.4;
+  private static final double DENIED = 0.3;
 
   private WeedBook() {}
 
@@ -111,7 +113,8 @@ final class WeedBook {
 
   /** The weeds that fit the words, best first. */
   List<Match> matches(List<Token> tokens) {
-    Set<String> said = traits.meaningsIn(tokens);
+    Set<String> denied = new HashSet<>();
+    Set<String> said = said(tokens, denied);
     if (said.isEmpty()) {
       return List.of();
     }
@@ -122,11 +125,22 @@ final class WeedBook {
         List<String> fit = said.stream().filter(looks::contains).sorted().toList();
         double score = fit.stream().mapToDouble(this::weight).sum();
         score *= isOfAnotherColor(said, looks) ? OTHER_COLOR : 1;
+        score *= Collections.disjoint(looks, denied) ? 1 : DENIED;
         all.add(new Match(weed, fit, score));
       }
     }
     all.sort((a, b) -> Double.compare(b.score(), a.score()));
     return all;
+  }
+
+  /** The traits that are told; into the other set those that it is told not to have. */
+  private Set<String> said(List<Token> tokens, Set<String> denied) {
+    Set<String> said = new HashSet<>();
+    for (PhraseBook.Found<String> found : traits.find(tokens)) {
+      (Denials.areBefore(tokens, found.from()) ? denied : said).add(found.meaning());
+    }
+    denied.removeAll(said);
+    return said;
   }
 
   /** Whether flowers of a color are told, and the weed's have none of the colors told. */
