@@ -25,8 +25,10 @@ final class Answers {
   /** Topics that ask back for want of a name; the others for want of an amount. */
   private static final Set<String> OF_LOOKS = Set.of("choose", "identify", "weather");
 
-  private static final double SURE = 0.6;
+  private static final double SURE = 0.5;
   private static final double SURER = 0.8;
+  private static final Set<String> OF_AMOUNTS =
+      Set.of("how", "much", "many", "rate", "mix", "amount", "dose", "what", "which");
   private static final double AMID_AMOUNTS = 0.93;
   private static final Set<String> POINTING =
       Set.of("it", "that", "them", "they", "those", "again", "out");
@@ -65,7 +67,13 @@ final class Answers {
       boolean inWords = request.turn().says("meaning") || topic.equals("repeat") && !day;
       return inWords ? NoteTopic.plainly(request, AMID_AMOUNTS) : Optional.empty();
     }
-    return NoteTopic.plainly(request, OF_LOOKS.contains(topic) ? SURE : SURER);
+    boolean open = OF_LOOKS.contains(topic) || isOfWords(request) && !topic.equals("repeat");
+    return NoteTopic.plainly(request, open ? SURE : SURER);
+  }
+
+  /** Whether it is asked if, when or why something is so, and not how much of it. */
+  private static boolean isOfWords(Request request) {
+    return request.turn().says("question") && !request.turn().hasWord(OF_AMOUNTS);
   }
 
   /** One reply, or one for each part of the message that asks about the topic in other words. */

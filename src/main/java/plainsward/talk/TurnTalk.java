@@ -194,7 +194,8 @@ final class TurnTalk {
   private Reply noted(Facts heard) {
     course.lastWords = "";
     boolean meant = heard.all().stream().anyMatch(f -> !EMPTY.contains(f.name()));
-    return meant
+    boolean tale = heard.says("question") && !isShort(heard) && !DoseFacts.areAmong(heard.all());
+    return meant && !tale
         ? Replies.noted(heard.all(), memory)
         : Replies.form(heard).orElseGet(() -> Replies.notUnderstood(InWords.near(request(heard))));
   }

@@ -17,6 +17,7 @@ public final class IdentifyTopic implements Topic {
   private static final Set<String> TELLING =
       Set.of("difference", "apart", "explain", "describe", "describes", "sample", "photo");
   private static final double CLEAR = 2.2;
+  private static final double MOST_CLEAR = 5;
   private static final double LEAST = 1.6;
   private static final double NOTE_ALONE = 0.6;
   private static final double NOTE_BESIDE = 0.5;
@@ -143,7 +144,8 @@ public final class IdentifyTopic implements Topic {
         .filter(n -> isNamed(best.weed(), n))
         .ifPresent(n -> Notes.tell(n, sheet));
     sheet.suggest("What gets rid of " + best.weed().text("name") + " in my grass?");
-    String sure = others.isEmpty() ? "That is most likely " : "That looks most like ";
+    boolean clear = others.isEmpty() && best.score() >= MOST_CLEAR;
+    String sure = clear ? "That is most likely " : "That looks most like ";
     return sheet.answer(sure + name(best.weed()) + ".");
   }
 
