@@ -61,6 +61,8 @@ final class Assembler {
           "raised",
           "lowered",
           "switched");
+  private static final Set<String> REPLACING =
+      Set.of("but", "wait", "scratch", "oops", "whoops", "correction");
   private static final int MOST_BETWEEN = 4;
   private final Passage passage;
   private final Unit usual;
@@ -168,7 +170,7 @@ final class Assembler {
       Fact earlier = areas.get(i - 1);
       Fact later = areas.get(i);
       for (int t = earlier.at(); t < later.at(); t++) {
-        if (passage.word(t).equals("but")) {
+        if (passage.in(t, REPLACING)) {
           all.remove(earlier);
         }
       }

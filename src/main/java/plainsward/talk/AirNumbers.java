@@ -25,6 +25,9 @@ final class AirNumbers {
   private static final Set<String> LINKS = Set.of("at", "in", "by", "during", "the", "over");
   private static final Set<String> UNCLEAR = Set.of("number", "interval", "temperature");
   private static final int NEAR = 4;
+  private static final Set<String> TO = Set.of("to");
+  private static final Set<String> DOWN = Set.of("down", "up", "dropped", "died");
+  private static final Ratio MOST_BREEZE = Ratio.of(30);
   private static final Ratio MOST_WIND = Ratio.of(60);
 
   private final Facts turn;
@@ -47,7 +50,11 @@ final class AirNumbers {
       return number;
     }
     Ratio value = number.amount().value();
-    if (follows(number, WIND) && value.compareTo(MOST_WIND) < 0) {
+    boolean dropped =
+        turn.isWord(number.at() - 1, TO)
+            && turn.isWord(number.at() - 2, DOWN)
+            && value.compareTo(MOST_BREEZE) < 0;
+    if ((dropped || follows(number, WIND)) && value.compareTo(MOST_WIND) < 0) {
       return measured(number, "wind", metric() ? Unit.of("km/h") : Units.MILE_PER_HOUR);
     }
     Ratio least = Ratio.of(metric() ? 0 : 25);

@@ -26,6 +26,8 @@ final class BareAmounts extends LooseEnds {
   private static final Set<String> NO_OTHER =
       Set.of("tank", "volume", "spray_volume", "area", "shape", "price", "label_rate", "in_hand");
 
+  private static final Set<String> ENOUGH = Set.of("enough", "enuf", "cover", "last");
+  private static final Set<String> USED = Set.of("used", "put", "sprayed", "poured");
   private static final Set<String> OF_PRODUCT = Set.of("product", "concentrate", "chemical");
 
   BareAmounts(Facts turn, Memory memory, Pending pending, UnitSystem system) {
@@ -97,12 +99,26 @@ final class BareAmounts extends LooseEnds {
             && !turn.has("swath")
             && !turn.has("wanted")
             && turn.of("catch_volume").size() == 1;
+    if (little && isUsedUp()) {
+      return fact.as("in_hand");
+    }
     return little ? fact.as("product_amount") : fact;
+  }
+
+  /** "i used 5 oz on 4k": what went down there, where no rate is told. */
+  private boolean isUsedUp() {
+    return turn.says("past")
+        && turn.hasWord(USED)
+        && turn.has("area")
+        && !turn.has("label_rate")
+        && !turn.has("strength")
+        && !memory.has("label_rate")
+        && !memory.has("strength");
   }
 
   /** A lone amount of gallons or litres is the tank where a dose is spoken of. */
   Fact volume(Fact fact) {
-    if (pending.needs("container")) {
+    if (pending.needs("container") || isBottleAsked(fact)) {
       return fact.as("container");
     }
     if (pending.needs("spray_rate") && !turn.has("test_area") && !turn.has("area")) {
@@ -129,6 +145,15 @@ final class BareAmounts extends LooseEnds {
             || memory.has("area")
             || pending.needs("tank");
     return dose ? fact.as("tank") : fact;
+  }
+
+  /** "is a quart enough for 20k at 1.5 per thousand": a bottle, and no tank. */
+  private boolean isBottleAsked(Fact fact) {
+    return turn.hasWord(ENOUGH)
+        && turn.has("label_rate")
+        && !turn.has("spray_rate")
+        && fact.amount().compareTo(Quantity.of(1, Units.GALLON)) <= 0
+        && turn.of(fact.name()).size() == 1;
   }
 
   /** "half a litre at 1 in 40": so much of the mix, where no other volume and no ground is told. */

@@ -23,6 +23,9 @@ final class BareNumbers extends LooseEnds {
   private static final Set<String> OF = Set.of("of");
   private static final Ratio TRUCK = Ratio.of(20);
   private static final Ratio MOST_TANK = Ratio.of(1_000);
+  private static final Set<String> ALLOWS = Set.of("allows", "allow", "permits");
+  private static final Set<String> TOPPING = Set.of("top", "topping", "refill", "topped");
+  private static final Set<String> FROM = Set.of("from", "at");
   private static final Set<String> FILLED = Set.of("with", "in", "using");
   private static final Set<String> PER = Set.of("per", "/");
   private static final Set<String> FULL = Set.of("full", "more");
@@ -68,6 +71,13 @@ final class BareNumbers extends LooseEnds {
     if (answer.isPresent()) {
       return answer.get();
     }
+    if (isCap(fact)) {
+      return fact.as("season_limit");
+    }
+    if (isToppedFrom(fact)) {
+      return fact.as("left_in_tank")
+          .with(new Quantity(fact.amount().value(), gallon()), Optional.empty());
+    }
     if (isOtherTank(fact)) {
       return fact.as("tank").with(new Quantity(fact.amount().value(), gallon()), Optional.empty());
     }
@@ -79,6 +89,27 @@ final class BareNumbers extends LooseEnds {
       return corrected(fact).orElse(fact);
     }
     return fact;
+  }
+
+  /** "label allows 4", where it was told how often it was sprayed. */
+  private boolean isCap(Fact number) {
+    boolean sprayed = memory.has("applied_count") || memory.has("last_applied");
+    return sprayed
+        && turn.isWord(number.at() - 1, ALLOWS)
+        && number.amount().value().isWhole()
+        && number.amount().value().compareTo(HOURS) <= 0;
+  }
+
+  /** "top it off from 20": so much is in the tank yet. */
+  private boolean isToppedFrom(Fact number) {
+    return turn.hasWord(TOPPING)
+        && turn.isWord(number.at() - 1, FROM)
+        && memory
+            .latest("tank")
+            .flatMap(told -> told.fact().value())
+            .filter(tank -> tank.unit().equals(gallon()))
+            .filter(tank -> tank.value().compareTo(number.amount().value()) > 0)
+            .isPresent();
   }
 
   /** "and with 200", where the tank of a truck is known: another such tank. */

@@ -46,6 +46,10 @@ final class Listener {
 
   /** Remembers a turn's facts. */
   void hear(Facts facts, List<Fact> all) {
+    if (memory.latest("put_down").filter(told -> told.turn() < turn - 1).isPresent()) {
+      memory.drop("put_down");
+      memory.drop("put_on");
+    }
     ground(facts, all);
     labels(facts, all);
     Map<String, List<Fact>> byRole = new LinkedHashMap<>();
@@ -68,16 +72,30 @@ final class Listener {
     settle(byRole);
     end(facts, byRole);
     form(facts);
-    inTank(byRole, all);
+    inTank(facts, byRole, all);
+  }
+
+  /** "put 4 oz in 2 gal and covered 1500 sq ft": what went on the ground, until a rate is told. */
+  private void putDown(Fact hand, List<Fact> all) {
+    for (Fact fact : all) {
+      boolean on = fact.name().equals("area") || fact.name().equals("test_area");
+      if (on && fact.value().isPresent() && fact.high().isEmpty()) {
+        memory.replace("put_down", List.of(hand.as("put_down")), turn);
+        memory.replace("put_on", List.of(fact.as("put_on")), turn);
+      }
+    }
   }
 
   /** What is in the tank already stays so until another tank or lawn is spoken of. */
-  private void inTank(Map<String, List<Fact>> byRole, List<Fact> all) {
+  private void inTank(Facts facts, Map<String, List<Fact>> byRole, List<Fact> all) {
     Fact hand = null;
     boolean ground = false;
     for (Fact fact : all) {
       hand = fact.name().equals("in_hand") ? fact : hand;
-      ground |= GROUND.contains(fact.name());
+      ground |= GROUND.contains(fact.name()) || fact.name().equals("test_area");
+    }
+    if (hand != null && facts.says("past")) {
+      putDown(hand, all);
     }
     if (hand != null && !ground) {
       memory.replace("in_tank", List.of(hand.as("in_tank")), turn);

@@ -69,6 +69,10 @@ final class SumChooser extends TurnCues {
     if (isForAllTimes()) {
       return "buy";
     }
+    boolean putDown = memory.has("put_down") && has("label_rate");
+    if (putDown && !any("area", "shape", "tank", "strength") && turn.asks().isEmpty()) {
+      return "mix";
+    }
     if (turn.says("unsprayed") && turn.says("mixed-it") && turn.says("double")) {
       return "mix";
     }

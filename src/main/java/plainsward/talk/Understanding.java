@@ -112,6 +112,8 @@ final class Understanding extends LooseEnds {
       case "container" -> amounts.container(fact);
       case "some_part" -> fact.as(isOfLawn() ? "lawn_part" : "tank_part");
       case "bare_tank", "only_takes" -> fact.as("tank");
+      case "speed" ->
+          memory.has("walk_speed") && !turn.asks("weather") ? fact.as("walk_speed") : fact;
       case "day" -> day(fact);
       case "makes_volume" -> turn.has("strength") ? fact.as("spray_volume") : fact;
       case "spray_volume" -> isLoad(fact) ? fact.as("tank") : fact;

@@ -16,6 +16,7 @@ import plainsward.units.Units;
 
 /** How far a tank of spray or a container of product goes. */
 public final class CoverageTopic implements Topic {
+  private static final Set<String> TWICE = Set.of("twice");
   private static final Set<String> BOTTLES = Set.of("bottles", "jugs", "both", "them");
 
   @Override
@@ -137,7 +138,7 @@ public final class CoverageTopic implements Topic {
       return times(sheet, coverage.area(), ground.get(), what);
     }
     String enough =
-        Ground.of(request).map(lawnArea -> verdict(lawnArea, coverage.area())).orElse("");
+        Ground.of(request).map(grass -> verdict(request, grass, coverage.area())).orElse("");
     return sheet.answer("It goes " + area + ": " + what + "." + enough);
   }
 
@@ -162,10 +163,12 @@ public final class CoverageTopic implements Topic {
         shown + " times on " + Shown.of(ground) + ": " + what + " goes " + Shown.of(covered) + ".");
   }
 
-  private static String verdict(Quantity ground, Quantity covered) {
+  private static String verdict(Request request, Quantity lawn, Quantity covered) {
+    boolean twice = request.turn().hasWord(TWICE);
+    Quantity ground = twice ? lawn.plus(lawn) : lawn;
     boolean enough = covered.dimension().equals(Dimension.AREA) && covered.compareTo(ground) >= 0;
     return enough
-        ? " Yes, that is enough for " + Shown.of(ground) + "."
-        : " No, that is not enough for " + Shown.of(ground) + ".";
+        ? " Yes, that is enough for " + Shown.of(lawn) + (twice ? " twice." : ".")
+        : " No, that is not enough for " + Shown.of(lawn) + (twice ? " twice." : ".");
   }
 }

@@ -1,6 +1,5 @@
 package plainsward.topics;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -41,6 +40,11 @@ final class InHand {
     if (request.turn().has("left_in_tank") && request.has("tank") && asksMore()) {
       return Optional.of(toppedUp());
     }
+    if (isRateOfPutDown()) {
+      return Optional.of(
+          applied(
+              request.amount("put_down").orElseThrow(), request.amount("put_on").orElseThrow()));
+    }
     if (request.turn().has("in_hand") && request.has("tank")) {
       boolean ground =
           request.turn().has("test_area")
@@ -62,6 +66,22 @@ final class InHand {
       return told ? Optional.of(checked()) : Optional.empty();
     }
     return Optional.empty();
+  }
+
+  /** "label is 1.5 per thousand" after what went down where: whether that was right. */
+  private boolean isRateOfPutDown() {
+    boolean onlyRate = request.turn().has("label_rate") && !request.turn().has("in_hand");
+    return onlyRate
+        && request.has("put_down")
+        && rate.isPerArea()
+        && !request.turn().has("area")
+        && !request.turn().has("shape")
+        && !request.turn().has("tank")
+        && rate.low().unit().above().dimension().equals(putDown());
+  }
+
+  private plainsward.units.Dimension putDown() {
+    return request.amount("put_down").orElseThrow().dimension();
   }
 
   /** Words that say the tank went out on that ground. */
@@ -206,11 +226,13 @@ final class InHand {
   /** What was really put down, against the label. */
   private Reply applied() {
     LawnArea ground = Ground.test(request).orElseThrow();
-    Quantity hand = request.amount("in_hand").orElseThrow();
-    AppliedDose dose = AppliedDose.of(hand, ground.area(), rate.low());
-    List<Step> steps = new ArrayList<>(ground.steps());
-    steps.addAll(dose.steps());
-    sheet.steps(steps);
+    sheet.steps(ground.steps());
+    return applied(request.amount("in_hand").orElseThrow(), ground.area());
+  }
+
+  private Reply applied(Quantity hand, Quantity ground) {
+    AppliedDose dose = AppliedDose.of(hand, ground, rate.low());
+    sheet.steps(dose.steps());
     sheet.caution("read-label");
     if (dose.isAboveLabel()) {
       sheet.caution("above-label", "too-soon");
@@ -224,8 +246,10 @@ final class InHand {
             + ", against the label's "
             + Shown.of(rate.low())
             + ": "
-            + Shown.number(dose.times())
-            + " times it.");
+            + (dose.times().equals(Ratio.ONE)
+                ? "the same."
+                : Shown.number(dose.times()) + " times it.")
+            + " That takes it that all of it went on that ground.");
   }
 
   /** What went down per area, where no label's rate is known to hold it against. */
