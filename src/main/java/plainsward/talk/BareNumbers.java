@@ -74,13 +74,15 @@ final class BareNumbers extends LooseEnds {
     if (isCap(fact)) {
       return fact.as("season_limit");
     }
-    if (isToppedFrom(fact)) {
-      return fact.as("left_in_tank")
-          .with(new Quantity(fact.amount().value(), gallon()), Optional.empty());
-    }
-    if (isOtherTank(fact)) {
-      return fact.as("tank").with(new Quantity(fact.amount().value(), gallon()), Optional.empty());
-    }
+    boolean topped = isToppedFrom(fact);
+    return topped || isOtherTank(fact)
+        ? fact.as(topped ? "left_in_tank" : "tank")
+            .with(new Quantity(fact.amount().value(), gallon()), Optional.empty())
+        : changed(fact, areaSaid);
+  }
+
+  /** A number that stands in place of one before it, or as it was. */
+  private Fact changed(Fact fact, boolean areaSaid) {
     boolean change = turn.says("correction") || turn.says("follow-up") || turn.says("same");
     if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
       return area(fact);
