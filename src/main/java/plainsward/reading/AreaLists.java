@@ -28,6 +28,7 @@ final class AreaLists {
   }
 
   private static final Set<String> OTHER = Set.of("other", "remaining", "next", "last", "another");
+  private static final Set<String> GROUNDS = Set.of("minus", "area");
   private static final Set<String> OF = Set.of("of");
   private static final Set<String> LEFT = Set.of("left", "remaining", "more", "still");
   private static final Set<String> GO = Set.of("go", "do", "finish", "spray");
@@ -109,7 +110,10 @@ final class AreaLists {
 
   /** "did 6k already, will it do the other 7k", "did 3k and have 4k to go": the later alone. */
   private void otherToDo(List<Fact> all) {
-    List<Fact> grounds = Facts.named(all, Set.of("minus", "area"));
+    if (all.size() < 2) {
+      return;
+    }
+    List<Fact> grounds = Facts.named(all, GROUNDS);
     if (grounds.size() != 2 || grounds.get(0).value().isEmpty()) {
       return;
     }

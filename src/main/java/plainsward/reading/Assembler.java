@@ -108,8 +108,14 @@ final class Assembler {
 
   /** What is taken back, and what is a part or the rest of something told. */
   private void corrections(List<Fact> all) {
-    new Corrected(passage).join(all);
+    if (all.isEmpty()) {
+      return;
+    }
     new Packets(passage).join(all);
+    if (all.size() < 2) {
+      return;
+    }
+    new Corrected(passage).join(all);
     new Parts(passage).join(all);
     new MixLeft(passage).join(all);
     new Takes(passage).join(all);
@@ -117,10 +123,13 @@ final class Assembler {
 
   /** What is held against something else: days of lawns, rates that were taken, what went down. */
   private void comparisons(List<Fact> all) {
+    new PerAsked(passage).join(all);
+    if (all.size() < 2) {
+      return;
+    }
     new DatedLawns(passage).join(all);
     new ToldRates(passage).join(all);
     new Laid(passage).join(all);
-    new PerAsked(passage).join(all);
   }
 
   /** "I don't have an acre" gives no area. */

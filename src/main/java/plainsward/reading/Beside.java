@@ -13,6 +13,10 @@ import plainsward.units.Units;
 final class Beside {
   private static final Set<String> MINUTES = Set.of("min", "mins", "minute", "minutes", "and");
   private static final Set<String> BAGGED = Set.of("product_amount", "test_amount");
+  private static final Set<String> BAG = Set.of("bag");
+  private static final Set<String> TREATED = Set.of("area", "test_area");
+  private static final Set<String> OTHERS =
+      Set.of("label_rate", "price", "analysis", "bag_area", "nitrogen_target");
   private static final Set<String> RATE_ASKED = Set.of("per", "rate", "thousand");
   private static final Set<String> ASKS = Set.of("what", "whats", "how", "?");
   private static final int MOST_LEFT_OUT = 20;
@@ -97,13 +101,12 @@ final class Beside {
 
   /** "2 bags 18 lb each, 5k, how many lb per thousand": so much was spread on it. */
   private void spreadBags(List<Fact> all) {
-    List<Fact> bag = Facts.named(all, Set.of("bag"));
-    List<Fact> ground = Facts.named(all, Set.of("area", "test_area"));
-    boolean other =
-        !Facts.named(all, Set.of("label_rate", "price", "analysis", "bag_area", "nitrogen_target"))
-            .isEmpty();
-    boolean asked = passage.hasWord(RATE_ASKED) && passage.hasWord(ASKS);
-    if (bag.size() != 1 || ground.isEmpty() || other || !asked) {
+    List<Fact> bag = all.size() < 2 ? List.of() : Facts.named(all, BAG);
+    if (bag.size() != 1 || !Facts.named(all, OTHERS).isEmpty()) {
+      return;
+    }
+    List<Fact> ground = Facts.named(all, TREATED);
+    if (ground.isEmpty() || !passage.hasWord(RATE_ASKED) || !passage.hasWord(ASKS)) {
       return;
     }
     for (int i = 1; i < passage.tokens().size(); i++) {

@@ -82,6 +82,9 @@ final class InTank {
 
   /** Calls the product that is in the tank so, and the volume that it is in the tank. */
   void join(List<Fact> all) {
+    if (all.size() < 2) {
+      return;
+    }
     if (mixedAtStrength(all)) {
       return;
     }

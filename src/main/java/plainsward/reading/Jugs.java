@@ -23,7 +23,7 @@ final class Jugs {
 
   /** Takes the count into the amount, where no price makes it one container's. */
   void join(List<Fact> all) {
-    if (!passage.hasWord(NOUNS) || !Facts.named(all, Set.of("price")).isEmpty()) {
+    if (all.isEmpty() || !passage.hasWord(NOUNS) || !Facts.named(all, Set.of("price")).isEmpty()) {
       return;
     }
     List<Fact> sized = Facts.named(all, ROLES);

@@ -18,6 +18,9 @@ final class Laid {
       Set.of("off", "heavy", "over", "light", "overdid", "under", "overapplied");
   private static final Set<String> ON = Set.of("on", "over", "across", "onto", "to");
 
+  private static final Set<String> RATE = Set.of("label_rate");
+  private static final int PARTS = 3;
+
   private final Passage passage;
 
   Laid(Passage passage) {
@@ -26,7 +29,7 @@ final class Laid {
 
   /** Calls what was put on a piece of ground so, where the label's rate is told as well. */
   void join(List<Fact> all) {
-    if (Facts.named(all, Set.of("label_rate")).size() != 1 || holds(all, "tank", "in_hand")) {
+    if (all.size() < PARTS || Facts.named(all, RATE).size() != 1 || holds(all, "tank", "in_hand")) {
       return;
     }
     List<Fact> ground = Facts.named(all, GROUND);

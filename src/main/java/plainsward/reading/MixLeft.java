@@ -49,9 +49,6 @@ final class MixLeft {
 
   /** Puts the rest of the mix in place of what was mixed and what was used of it. */
   void join(List<Fact> all) {
-    if (!passage.hasWord(STILL) || !isAsked()) {
-      return;
-    }
     Fact whole = null;
     Fact used = null;
     for (Fact fact : all) {
@@ -61,7 +58,10 @@ final class MixLeft {
         used = fact;
       }
     }
-    Optional<Quantity> rest = used == null ? Optional.empty() : rest(whole, used);
+    if (used == null || !isAsked()) {
+      return;
+    }
+    Optional<Quantity> rest = rest(whole, used);
     if (rest.isPresent()) {
       strength(all, whole);
       all.remove(whole);

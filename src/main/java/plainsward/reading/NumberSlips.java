@@ -118,7 +118,8 @@ final class NumberSlips extends TokenWalk {
 
   /** The l that ends "2l" is a litre's, except where another unit follows. */
   private boolean isDigitLetters(int from, int i) {
-    boolean litre = i > from && is(i, "l") && !isTight(i + 1) && !isUnit(i + 1);
+    boolean goesOn = isTight(i + 1) && (isNumber(i + 1) || looksLikeDigits(i + 1));
+    boolean litre = i > from && is(i, "l") && !goesOn && !isUnit(i + 1);
     return looksLikeDigits(i) && !litre;
   }
 

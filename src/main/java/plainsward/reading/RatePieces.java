@@ -19,6 +19,8 @@ final class RatePieces {
   private static final Set<String> GROUND = Set.of("area");
   private static final Set<String> PLACES =
       Set.of("back", "front", "side", "rear", "backyard", "frontyard", "strip");
+  private static final Set<String> LABEL_RATE = Set.of("label_rate");
+  private static final Set<String> THROWN = Set.of("test_amount", "spread_rate");
   private static final Ratio MOST_RATE = Ratio.of(100);
   private static final Set<String> TANKS = Set.of("tank", "volume");
   private static final Set<String> PER = Set.of("per", "/", "a", "each");
@@ -39,13 +41,15 @@ final class RatePieces {
     ofAnalysis(all);
     outputBeside(all);
     ofActive(all);
-    onPlace(all);
-    likeThrown(all);
+    if (all.size() > 1) {
+      onPlace(all);
+      likeThrown(all);
+    }
   }
 
   /** "1.1 oz/k front, 1.5 on the back": the second rate has the first's unit. */
   private void onPlace(List<Fact> all) {
-    List<Fact> rates = Facts.named(all, Set.of("label_rate"));
+    List<Fact> rates = Facts.named(all, LABEL_RATE);
     if (rates.size() != 1 || Facts.named(all, GROUND).size() < 2) {
       return;
     }
@@ -66,7 +70,7 @@ final class RatePieces {
 
   /** "dropped 4 lb on 20 by 50, label 3.5 per k": pounds as well. */
   private static void likeThrown(List<Fact> all) {
-    List<Fact> thrown = Facts.named(all, Set.of("test_amount", "spread_rate"));
+    List<Fact> thrown = Facts.named(all, THROWN);
     for (int i = 0; i < all.size() && thrown.size() == 1; i++) {
       Fact rate = all.get(i);
       Unit unit = thrown.get(0).amount().unit();

@@ -14,6 +14,8 @@ import plainsward.units.Units;
 final class SprayerFacts {
   private static final Quantity THOUSAND = Quantity.of(1000, Units.SQUARE_FOOT);
   private static final Set<String> PER = Set.of("per", "/", "each", "every");
+  private static final int CLOCKED = 4;
+  private static final Set<String> GPA = Set.of("gpa");
   private static final int NEAR = 6;
   private static final Set<String> AIR = Set.of("wind", "winds", "gusts", "breeze", "windy");
   private static final Set<String> THAT = Set.of("that", "it", "this", "is");
@@ -64,6 +66,9 @@ final class SprayerFacts {
 
   /** "4 gpm, a thousand in 25 sec, 1.3 oz/k": what is laid down, where a dose is told too. */
   private void clocked(List<Fact> all) {
+    if (all.size() < CLOCKED) {
+      return;
+    }
     List<Fact> flow = Facts.named(all, Set.of("nozzle_flow"));
     List<Fact> time = Facts.named(all, Set.of("walk_time"));
     List<Fact> dose = Facts.named(all, Set.of("label_rate", "strength"));
@@ -155,7 +160,7 @@ final class SprayerFacts {
   private void gpaBefore(List<Fact> all) {
     for (int i = 0; i < all.size(); i++) {
       Fact number = all.get(i);
-      if (number.name().equals("number") && passage.in(number.at() - 1, Set.of("gpa"))) {
+      if (number.name().equals("number") && passage.in(number.at() - 1, GPA)) {
         Quantity rate = new Quantity(number.amount().value(), Units.GALLON_PER_ACRE);
         all.set(i, number.as("spray_rate").with(rate, Optional.empty()));
       }

@@ -34,15 +34,12 @@ final class Takes {
 
   /** Puts the strength in place of the pair, and the other volume as the mix to be made. */
   void join(List<Fact> all) {
-    if (!passage.hasWord(ASKS)) {
-      return;
-    }
     for (int i = 0; i + 1 < all.size(); i++) {
       Fact first = all.get(i);
       Fact second = all.get(i + 1);
       boolean takes = isVolume(first) && isProduct(second, first) && isJoined(first, second, TAKE);
       boolean goes = isProduct(first, second) && isVolume(second) && isGoing(first, second);
-      if (takes || goes) {
+      if ((takes || goes) && passage.hasWord(ASKS)) {
         told(all, takes ? first : second, takes ? second : first);
         return;
       }
