@@ -17,7 +17,7 @@ public final class IdentifyTopic implements Topic {
   private static final Set<String> TELLING =
       Set.of("difference", "apart", "explain", "describe", "describes", "sample", "photo");
   private static final double CLEAR = 2.2;
-  private static final double MOST_CLEAR = 5;
+  private static final double MOST_CLEAR = 6;
   private static final double LEAST = 1.6;
   private static final double NOTE_ALONE = 0.6;
   private static final double NOTE_BESIDE = 0.5;
