@@ -43,6 +43,10 @@ final class BareAmounts extends LooseEnds {
     if (isMixAtStrength(fact) && (isIn(fact) || had)) {
       return fact.as("tank");
     }
+    boolean logged = turn.says("log") && !turn.labels().isEmpty() && !turn.has("price");
+    if (logged && fact.amount().dimension().equals(Dimension.VOLUME)) {
+      return fact.as("product_amount");
+    }
     boolean little =
         fact.amount().dimension().equals(Dimension.VOLUME)
             && fact.amount().compareTo(ONE_DOSE) < 0

@@ -43,10 +43,7 @@ final class Housekeeper {
     }
     boolean nothing = turn.asks().isEmpty() && turn.all().isEmpty();
     if (turn.says("recall") && turn.all().stream().noneMatch(f -> f.value().isPresent())) {
-      Optional<Reply> one = new Recall(turn, memory).reply();
-      if (one.isPresent()) {
-        return one;
-      }
+      return new Recall(turn, memory).reply().or(() -> Optional.of(known(turn)));
     }
     if (turn.says("picture") && turn.all().isEmpty()) {
       return Optional.of(Replies.seesNothing());

@@ -43,31 +43,40 @@ final class Recall {
     this.memory = memory;
   }
 
-  /** What is known of the thing named, or the question for it. */
+  /** What is known of the thing named, or the question for it; nothing where cards may have it. */
   Optional<Reply> reply() {
     for (Token word : turn.tokens()) {
       List<String> roles = ROLES.get(word.norm());
       if (roles != null) {
-        return Optional.of(told(word.norm(), roles));
+        return told(word.norm(), roles);
       }
     }
     return Optional.empty();
   }
 
-  private Reply told(String thing, List<String> roles) {
+  /** Whether labels or lawns are kept, none of them in hand, that may have it. */
+  private boolean isKept(List<String> roles) {
+    return !memory.isStranger()
+        && (roles.contains("area")
+            ? !memory.lawnNames().isEmpty()
+            : !memory.labelNames().isEmpty());
+  }
+
+  private Optional<Reply> told(String thing, List<String> roles) {
     List<Fact> known = new ArrayList<>();
     for (String role : roles) {
       memory.all(role).forEach(told -> known.add(told.fact()));
     }
     if (known.isEmpty()) {
-      return asked(roles.get(0));
+      return isKept(roles) ? Optional.empty() : Optional.of(asked(roles.get(0)));
     }
     List<String> words = known.stream().map(Recall::words).distinct().toList();
-    return new ReplyBuilder(Kind.ANSWER)
-        .topic("record")
-        .headline("The " + thing + " that you told me: " + String.join(", ", words) + ".")
-        .understood(Known.understood(known.stream().map(f -> new Known(f, "earlier")).toList()))
-        .build();
+    return Optional.of(
+        new ReplyBuilder(Kind.ANSWER)
+            .topic("record")
+            .headline("The " + thing + " that you told me: " + String.join(", ", words) + ".")
+            .understood(Known.understood(known.stream().map(f -> new Known(f, "earlier")).toList()))
+            .build());
   }
 
   private static String words(Fact fact) {
