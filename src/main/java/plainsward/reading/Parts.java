@@ -33,6 +33,8 @@ final class Parts {
           "right");
   private static final Set<String> WHOLE =
       Set.of("both", "whole", "all", "entire", "everything", "total");
+  private static final Set<String> BUT = Set.of("but", "except", "besides");
+  private static final Set<String> THAT = Set.of("that", "it", "this");
   private static final Set<String> ONLY = Set.of("only", "just", "the", "my", "for");
   private static final int MOST_BETWEEN = 3;
 
@@ -126,6 +128,11 @@ final class Parts {
 
   /** "the back is half of 7k": meant where it is the only one spoken of, asked about otherwise. */
   private void ofLawn(List<Fact> all, Fact part) {
+    if (isAllBut(passage.end(part))) {
+      Quantity rest = Quantity.number(Ratio.ONE.minus(share(part).value()));
+      all.set(all.indexOf(part), part.as("lawn_part").with(rest, Optional.empty()));
+      return;
+    }
     int place = place(part.at());
     boolean meant = place < 0 || isMeant(passage.word(place), passage.end(part));
     if (passage.hasWord(WHOLE) && !meant) {
@@ -134,6 +141,16 @@ final class Parts {
     String role = meant ? "lawn_part" : "told_part";
     all.set(all.indexOf(part), part.as(role).with(share(part), Optional.empty()));
     all.replaceAll(f -> GROUND.contains(f.name()) ? f.of("") : f);
+  }
+
+  /** "do everything but that": the rest is meant. */
+  private boolean isAllBut(int from) {
+    for (int i = from; i + 1 < passage.tokens().size(); i++) {
+      if (passage.in(i, BUT) && passage.in(i + 1, THAT) && passage.before(i, 3, WHOLE)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Where the name of a piece of ground stands before a part of it, or -1. */

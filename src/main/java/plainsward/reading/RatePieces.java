@@ -21,6 +21,7 @@ final class RatePieces {
       Set.of("back", "front", "side", "rear", "backyard", "frontyard", "strip");
   private static final Set<String> LABEL_RATE = Set.of("label_rate");
   private static final Set<String> THROWN = Set.of("test_amount", "spread_rate");
+  private static final Set<String> ON = Set.of("on", "for");
   private static final Ratio MOST_RATE = Ratio.of(100);
   private static final Set<String> TANKS = Set.of("tank", "volume");
   private static final Set<String> PER = Set.of("per", "/", "a", "each");
@@ -56,16 +57,23 @@ final class RatePieces {
     for (int i = 0; i < all.size(); i++) {
       Fact number = all.get(i);
       int end = number.name().equals("number") && number.value().isPresent() ? number.at() + 1 : -1;
-      boolean place =
-          end > 0
-              && passage.in(end, Set.of("on", "for"))
-              && passage.after(end + 1, 2, PLACES)
-              && number.amount().value().compareTo(MOST_RATE) < 0;
-      if (place && number.at() > rates.get(0).at()) {
+      boolean small = end > 0 && number.amount().value().compareTo(MOST_RATE) < 0;
+      boolean named = small && passage.in(end, ON) && passage.after(end + 1, 2, PLACES);
+      boolean after = named && number.at() > rates.get(0).at();
+      boolean at = small && i > 0 && isAtGround(all.get(i - 1), number);
+      if (after || at) {
         Quantity rate = new Quantity(number.amount().value(), rates.get(0).amount().unit());
         all.set(i, rates.get(0).with(rate, Optional.empty()).saidAs(number.said(), number.at()));
       }
     }
+  }
+
+  /** "4k front at 1.5": a rate right after its piece of ground. */
+  private boolean isAtGround(Fact ground, Fact number) {
+    int end = passage.end(ground);
+    return ground.name().equals("area")
+        && passage.in(number.at() - 1, Set.of("at"))
+        && number.at() - end <= 2;
   }
 
   /** "dropped 4 lb on 20 by 50, label 3.5 per k": pounds as well. */

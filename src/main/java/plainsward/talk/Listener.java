@@ -242,8 +242,9 @@ final class Listener {
     } else if (facts.says("leave-out") && isLeftOut(unowned)) {
       return;
     } else if (!owned.isEmpty()) {
-      memory.chooseLawns(OnlyLawns.of(facts, new ArrayList<>(owned.keySet())));
-      if (!unowned.isEmpty()) {
+      List<String> lawns = new ArrayList<>(owned.keySet());
+      memory.chooseLawns(OnlyLawns.of(facts, lawns));
+      if (!unowned.isEmpty() && !OnlyLawns.areNamed(facts, lawns)) {
         List<Fact> together = new ArrayList<>();
         owned.values().forEach(together::addAll);
         together.addAll(unowned);

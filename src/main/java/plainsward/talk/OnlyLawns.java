@@ -50,6 +50,11 @@ final class OnlyLawns {
     return rest.isEmpty() ? lawns : rest;
   }
 
+  /** Whether some of these lawns are named as the only ones. */
+  static boolean areNamed(Facts turn, List<String> lawns) {
+    return !after(turn, lawns, ONLY).isEmpty();
+  }
+
   private static List<String> after(Facts turn, List<String> lawns, Set<String> words) {
     List<String> found = new ArrayList<>();
     for (int i = 0; i < turn.tokens().size(); i++) {

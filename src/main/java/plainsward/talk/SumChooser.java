@@ -12,7 +12,8 @@ import plainsward.units.Unit;
  * another out.
  */
 final class SumChooser extends TurnCues {
-  private static final Set<String> ALL_OF_THEM = Set.of("all", "them", "season", "year", "each");
+  private static final Set<String> ALL_OF_THEM =
+      Set.of("all", "them", "season", "year", "each", "both");
   private static final Set<String> LEFT = Set.of("left", "remaining", "leftover");
   private static final Set<String> SAME = Set.of("same", "equal", "equals");
   private final FeedCues feed;
@@ -137,7 +138,7 @@ final class SumChooser extends TurnCues {
         && turn.hasWord(ALL_OF_THEM)
         && has("label_rate")
         && any("area", "shape")
-        && turn.asks("mix");
+        && (turn.asks("mix") || turn.says("both"));
   }
 
   private boolean isCoverageOfBag() {
