@@ -83,7 +83,7 @@ final class Marked {
 
   private boolean isBehindPreposition(int at) {
     int i = at - 1;
-    while (is(i, Part.OWN.bit)) {
+    while (is(i, Part.OWN.bit | Part.GEAR.bit)) {
       i--;
     }
     return is(i, Part.PREP.bit);
