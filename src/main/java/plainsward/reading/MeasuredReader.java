@@ -293,7 +293,11 @@ final class MeasuredReader extends TokenWalk {
         || counted && tokens.get(i - 2).isWord() && units.at(i - 2, true).isEmpty();
   }
 
+  /** A unit alone; not where a hyphen ties it to what could not be read ("2 fuid-ounces"). */
   private Optional<Measured> lone(int i) {
+    if (is(i - 1, "-") && isTight(i) && isTight(i - 1)) {
+      return Optional.empty();
+    }
     return units
         .at(i, false)
         .map(found -> measured(i, found.to(), Numeral.of(i, i, Ratio.ONE), found.word()))

@@ -168,6 +168,7 @@ final class NumberPhrase extends TokenWalk {
     if (COUNTED_PARTS.contains(word(at))) {
       return Numeral.of(from, at + 1, first.times(NumberWords.PARTS.get(word(at))));
     }
+    at += is(at, "-") && isScale(at + 1) ? 1 : 0;
     Optional<Numeral> pairs = pairs(first);
     if (pairs.isPresent()) {
       return pairs.get();
@@ -270,6 +271,7 @@ final class NumberPhrase extends TokenWalk {
     } else {
       many = belowHundred();
     }
+    at += is(at, "-") ? 1 : 0;
     Ratio part = NumberWords.PARTS.get(word(at));
     if (part == null || many == null || many.signum() == 0) {
       at = mark;

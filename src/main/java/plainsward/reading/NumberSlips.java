@@ -44,7 +44,8 @@ final class NumberSlips extends TokenWalk {
           "of",
           "do",
           "=",
-          ":");
+          ":",
+          ",");
 
   private static final Set<String> PER = Set.of("per", "/", "a", "an", "to", "every", "each");
   private static final Set<String> BELOW = Set.of("2", "3", "4", "8", "16", "32");
@@ -96,6 +97,9 @@ final class NumberSlips extends TokenWalk {
     if (i > 0 && isTight(i) && tokens.get(i - 1).isWord()) {
       return 0;
     }
+    if (isOne(i)) {
+      return isNumber(i - 1) ? unread(i, i + 3) : read(i, i + 1, "1");
+    }
     int to = i;
     boolean digits = false;
     boolean word = false;
@@ -105,8 +109,14 @@ final class NumberSlips extends TokenWalk {
       to++;
     }
     to -= isPoint(to - 1) ? 1 : 0;
+    if (digits && isNoughtsAndUnit(to)) {
+      return unread(i, to + 1);
+    }
     if (!digits || !word) {
       return 0;
+    }
+    if (isPower(to)) {
+      return unread(i, to + 2);
     }
     String value = digits(i, to);
     boolean plain = isUnit(to) || value.endsWith("00") || i > 0 && PER.contains(word(i - 1));
@@ -116,11 +126,41 @@ final class NumberSlips extends TokenWalk {
     return plain && isWritten(value) ? read(i, to, value.replace(",", "")) : unread(i, to);
   }
 
+  /** The l of "l/2 oz", "l 1/2 oz" and "l acre", the I of "I-1/4 oz". */
+  private boolean isOne(int i) {
+    if (!looksLikeDigits(i) || tokens.get(i).said().length() > 1) {
+      return false;
+    }
+    if (is(i, "l") && !isNumber(i - 1) && !isTight(i + 1) && isUnit(i + 1)) {
+      return true;
+    }
+    boolean dash = is(i + 1, "-") && isTight(i + 1) && isTight(i + 2);
+    boolean hyphen = (dash || is(i + 1, "&")) && isNumber(i + 2);
+    boolean mixed = isNumber(i + 1) && !isTight(i + 1) && !isNumber(i - 1);
+    int slash = hyphen ? i + 3 : mixed ? i + 2 : i + 1;
+    return is(slash, "/")
+        && isTight(slash)
+        && isTight(slash + 1)
+        && BELOW.contains(word(slash + 1));
+  }
+
   /** The l that ends "2l" is a litre's, except where another unit follows. */
   private boolean isDigitLetters(int from, int i) {
     boolean goesOn = isTight(i + 1) && (isNumber(i + 1) || looksLikeDigits(i + 1));
     boolean litre = i > from && is(i, "l") && !goesOn && !isUnit(i + 1);
     return looksLikeDigits(i) && !litre;
+  }
+
+  /** "83OOsquare feet": letters like noughts that are one word with the unit. */
+  private boolean isNoughtsAndUnit(int i) {
+    if (!isTight(i) || !tokens.get(i).isWord() || word(i).charAt(0) != 'o') {
+      return false;
+    }
+    String rest = word(i);
+    while (rest.startsWith("o") && MeasureWords.shipped().longest(rest) == 0) {
+      rest = rest.substring(1);
+    }
+    return rest.length() < word(i).length() && MeasureWords.shipped().longest(rest) > 0;
   }
 
   private boolean looksLikeDigits(int i) {
@@ -171,8 +211,11 @@ final class NumberSlips extends TokenWalk {
             && isNumber(i + 2)
             && isTight(i + 2)
             && word(i + 2).length() == 1;
-    if (!form || !isUnit(i + 3)) {
+    if (!form) {
       return 0;
+    }
+    if (!isUnit(i + 3)) {
+      return unread(i, i + 3);
     }
     BigDecimal value = new BigDecimal(word(i)).scaleByPowerOfTen(word(i + 2).charAt(0) - '0');
     return read(i, i + 3, value.toPlainString());
@@ -188,6 +231,9 @@ final class NumberSlips extends TokenWalk {
     while (isPoint(to) && isTight(to) && isTight(to + 1) && isNumber(to + 1)) {
       point |= is(to, ".");
       to += 2;
+    }
+    if (to > i + 1 && isPower(to)) {
+      return unread(i, to + 2);
     }
     if (to == i + 1 || !isUnit(to)) {
       return 0;
@@ -209,17 +255,34 @@ final class NumberSlips extends TokenWalk {
     }
     boolean small = word(i).length() <= SMALL_DIGITS;
     if (isNumber(i + 1)) {
-      String next = tokens.get(i + 1).said();
-      if (small && next.startsWith(".")) {
-        return read(i, i + 2, word(i) + word(i + 1));
-      }
-      boolean noughts = next.startsWith("0") && isWhole(i + 1) && next.length() > 1;
-      return noughts && isUnit(i + 2) ? unread(i, i + 2) : 0;
+      return beforeNumber(i, small);
     }
-    if (!isPoint(i + 1) || !isNumber(i + 2) || !isUnit(i + 3)) {
-      return 0;
+    boolean power = isPoint(i + 1) && isNumber(i + 2) && isPower(i + 3);
+    if (power && small && !isTight(i + 2)) {
+      return unread(i, i + 5);
     }
-    return aroundSign(i, small);
+    boolean measured = isUnit(i + 3) || isThousand(i + 3);
+    return isPoint(i + 1) && isNumber(i + 2) && measured ? aroundSign(i, small) : 0;
+  }
+
+  private boolean isThousand(int i) {
+    return is(i, "k") && isTight(i);
+  }
+
+  /** Whether the "e3" of "2.5e3" stands there. */
+  private boolean isPower(int i) {
+    return is(i, "e") && isTight(i) && isNumber(i + 1) && isTight(i + 1);
+  }
+
+  /** "1 .5 oz", "10 00 sq ft", "9 700 sq ft". */
+  private int beforeNumber(int i, boolean small) {
+    String next = tokens.get(i + 1).said();
+    if (small && next.startsWith(".")) {
+      return isPower(i + 2) ? unread(i, i + 4) : read(i, i + 2, word(i) + word(i + 1));
+    }
+    boolean noughts = next.startsWith("0") && isWhole(i + 1) && next.length() > 1 && isUnit(i + 2);
+    boolean group = next.length() == GROUP && isWhole(i + 1) && isSquare(i + 2);
+    return noughts || group ? unread(i, i + 2) : 0;
   }
 
   private int aroundSign(int i, boolean small) {
@@ -227,16 +290,25 @@ final class NumberSlips extends TokenWalk {
     boolean told = i == 0 || BEFORE.contains(word(i - 1));
     String next = word(i + 2);
     if (is(i + 1, ".")) {
-      boolean join = small && apart && isWhole(i + 2);
-      boolean unsure = small && !apart && !isTight(i + 2) && told && i > 0;
+      boolean join = small && isWhole(i + 2) && (apart || is(i, "0"));
+      boolean unsure = small && !apart && !isTight(i + 2) && told;
       return join ? read(i, i + 3, word(i) + "." + next) : unsure ? unread(i, i + 3) : 0;
     }
     if (apart && isTight(i + 2)) {
       return next.length() == GROUP ? read(i, i + 3, word(i) + next) : unread(i, i + 3);
     }
     boolean group = next.length() == GROUP && isSquare(i + 3);
-    boolean rate = small && (PER.contains(word(i + 4)) || PER.contains(word(i + 5)));
-    return told && !isTight(i + 2) && (group || rate) ? unread(i, i + 3) : 0;
+    boolean thousand = isThousand(i + 3);
+    boolean listed = isTight(i + 2) || !(told || thousand);
+    return !listed && (group || small && (thousand || isPer(i + 4))) ? unread(i, i + 3) : 0;
+  }
+
+  /** Whether the unit that ends about there is per something. */
+  private boolean isPer(int i) {
+    return PER.contains(word(i))
+        || PER.contains(word(i + 1))
+        || PER.contains(word(i + 2)) && is(i + 1, ".")
+        || PER.contains(word(i + 3)) && is(i + 2, ".");
   }
 
   /** "25,00 sq ft", "4.000 sq ft", "11/2 oz": what may be one number or quite another. */
@@ -284,8 +356,10 @@ final class NumberSlips extends TokenWalk {
       return false;
     }
     Token token = tokens.get(i);
-    boolean letter = token.isWord() && token.norm().length() == 1 && token.apart();
-    return !letter && MeasureWords.shipped().longest(token.norm()) > 0;
+    String norm = token.norm();
+    boolean letter = token.isWord() && norm.length() == 1 && token.apart();
+    String unit = norm.endsWith("per") ? norm.substring(0, norm.length() - 3) : norm;
+    return !letter && MeasureWords.shipped().longest(unit) > 0;
   }
 
   private boolean isWhole(int i) {

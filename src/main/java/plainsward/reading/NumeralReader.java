@@ -69,7 +69,8 @@ final class NumeralReader extends TokenWalk {
     boolean scaled = isScale(after + 1) && isUnknown(after);
     boolean headless = isScale(n.from() - 1) && isUnknown(n.from() - 2);
     boolean spelled = after - n.from() > 1 && NumberWords.isNumberWord(token(after - 1).norm());
-    boolean tailless = spelled && isLikeScale(after) && isCountedOrUnit(after + 1);
+    boolean tailless =
+        spelled && (isLikeScale(after) || isLikeTens(after)) && isCountedOrUnit(after + 1);
     boolean apart = spelled && isLikeScale(n.from() - 1) && isNumberWord(n.from() - 2);
     return !unread && !scaled && !headless && !tailless && !apart && !isHalfOfPair(n);
   }
@@ -94,6 +95,19 @@ final class NumeralReader extends TokenWalk {
     return isUnknown(i)
         && (Slip.areAtMost(3, token(i).norm(), "hundred")
             || Slip.areAtMost(3, token(i).norm(), "thousand"));
+  }
+
+  /** Whether a word stands there that may be a badly misspelt ninety, or another of the tens. */
+  private boolean isLikeTens(int i) {
+    if (!isUnknown(i) || !word(i).endsWith("y")) {
+      return false;
+    }
+    for (String tens : NumberWords.TENS.keySet()) {
+      if (tens.charAt(0) == word(i).charAt(0) && Slip.areAtMost(3, word(i), tens)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean isNumberWord(int i) {

@@ -30,6 +30,7 @@ final class Spelling {
   /** Words that stand for "three" before what is counted. */
   private static final Set<String> THREE = Set.of("tree", "there", "ther", "thee");
 
+  private static final Set<String> CUT_FEET = Set.of("fe", "fee", "feer", "feey");
   private static final Set<String> NO_FEET =
       Set.of(
           "for", "from", "front", "full", "first", "five", "four", "fall", "field", "fescue", "of");
@@ -102,7 +103,15 @@ final class Spelling {
     return half
         || NumberWords.SCALES.containsKey(next)
         || NumberWords.PARTS.containsKey(next)
-        || next.length() > 1 && MeasureWords.shipped().find(next).isPresent();
+        || next.length() > 1 && isMeasure(tokens, i);
+  }
+
+  private static boolean isMeasure(List<Token> tokens, int i) {
+    MeasureWords measures = MeasureWords.shipped();
+    String next = tokens.get(i).norm();
+    boolean two = i + 1 < tokens.size() && measures.longest(next) > 1;
+    return measures.find(next).isPresent()
+        || two && measures.find(next + " " + tokens.get(i + 1).norm()).isPresent();
   }
 
   /** After "square" a short word with an f at its head is feet, however it is typed. */
@@ -112,7 +121,7 @@ final class Spelling {
     boolean feet =
         afterSquare
             && norm.startsWith("f")
-            && norm.indexOf('t') > 0
+            && (norm.indexOf('t') > 0 || CUT_FEET.contains(norm))
             && norm.length() <= 6
             && !NO_FEET.contains(norm)
             && MeasureWords.shipped().longest(norm) == 0;

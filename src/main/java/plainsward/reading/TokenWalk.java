@@ -5,8 +5,7 @@ import java.util.Set;
 
 /** What looks at the tokens of a turn by their places; beyond either end there is nothing. */
 abstract class TokenWalk {
-  private static final Set<String> SQUARE =
-      Set.of("sq", "sqft", "sf", "sft", "sqf", "square", "squarefeet", "sqm");
+  private static final Set<String> FEET = Set.of("sf", "sft");
 
   final List<Token> tokens;
 
@@ -37,6 +36,7 @@ abstract class TokenWalk {
   /** Whether a measure of ground that is told in squares begins there. */
   final boolean isSquare(int i) {
     boolean power = (is(i, "ft") || is(i, "m")) && is(i + 1, "2") && isTight(i + 1);
-    return power || SQUARE.contains(word(i));
+    String word = word(i);
+    return power || word.startsWith("sq") || FEET.contains(word);
   }
 }

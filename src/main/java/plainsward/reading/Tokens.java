@@ -18,7 +18,8 @@ final class Tokens {
   private static final Set<String> PARTS = Set.of("a", "an", "one", "two", "three");
 
   /** First words of measures of two words. */
-  private static final Set<String> FIRST = Set.of("fl", "fluid", "liquid", "dry", "sq", "square");
+  private static final Set<String> FIRST = Set.of("liquid", "dry", "sq", "square");
+
 
   private Tokens() {}
 
@@ -80,19 +81,17 @@ final class Tokens {
     return token.isWord() && token.norm().length() == 1;
   }
 
-  /** Whether the hyphen stands in "two-hundred", "one-and-a-half" or "fl-oz". */
+  /** Whether the hyphen stands in "two-hundred", "one-and-a-half" or "fl-oz", however spelt. */
   private static boolean isInNumber(List<Token> kept, Token before, Token next) {
-    boolean number = before.isNumber() || NumberWords.isNumberWord(before.norm());
     boolean goesOn = kept.size() > 1 && kept.get(kept.size() - 2).is("and");
-    boolean scale = NumberWords.SCALES.containsKey(next.norm());
-    boolean part = NumberWords.PARTS.containsKey(next.norm());
-    boolean and = before.is("and") && (PARTS.contains(next.norm()) || part);
-    boolean counted = goesOn && part && PARTS.contains(before.norm());
-    return number && (scale || next.is("and"))
-        || and
+    boolean scale = before.isWord() && NumberWords.SCALES.containsKey(next.norm());
+    boolean counted = goesOn && next.isWord() && PARTS.contains(before.norm());
+    return scale
+        || next.is("and")
+        || before.is("and")
         || counted
-        || before.isWord()
-            && FIRST.contains(before.norm())
+        || before.norm().startsWith("fl") && next.norm().startsWith("o")
+        || FIRST.contains(before.norm())
             && MeasureWords.shipped().find(before.norm() + " " + next.norm()).isPresent();
   }
 

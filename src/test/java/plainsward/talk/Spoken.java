@@ -39,7 +39,9 @@ final class Spoken {
     String thousands =
         hundreds % 10 == 0 ? "" + hundreds / 10 : hundreds / 10 + "." + hundreds % 10;
     boolean teens = hundreds < 100 && hundreds % 10 != 0 && hundreds > 10;
-    return switch (random.nextInt(6)) {
+    return switch (random.nextInt(8)) {
+      case 6 -> thousands + "e3";
+      case 7 -> teens ? words(hundreds).replace(' ', '-') + "-hundred" : words(n);
       case 0 -> "" + n;
       case 1 -> String.format(Locale.ROOT, "%,d", n);
       case 2 -> thousands + "k";
@@ -72,7 +74,10 @@ final class Spoken {
     int whole = quarters / 4;
     String decimal = BigDecimal.valueOf(quarters * 25L, 2).stripTrailingZeros().toPlainString();
     String part = QUARTERS.get(quarters % 4);
-    return switch (random.nextInt(7)) {
+    return switch (random.nextInt(10)) {
+      case 7 -> mixed(whole, part, whole > 0 ? " & " : "") + " " + unit;
+      case 8 -> hyphened(quarters, unit);
+      case 9 -> pieces(quarters, unit);
       case 0 -> decimal + " " + unit;
       case 1 -> decimal + unit.replace(".", "");
       case 2 -> mixed(whole, part, " ") + " " + unit;
@@ -81,6 +86,27 @@ final class Spoken {
       case 5 -> decimal.replaceFirst("^0", "") + " " + unit;
       default -> quarterWords(quarters, unit);
     };
+  }
+
+  /** "one-and-a-half ounces", "three-quarters of an ounce". */
+  private static String hyphened(int quarters, String unit) {
+    String said = quarterWords(quarters, "UNIT");
+    int end = said.indexOf(quarters < 4 ? " of" : " UNIT");
+    int to = end < 0 ? 0 : end;
+    String words = said.substring(0, to).replace(' ', '-') + said.substring(to);
+    String article = unit.matches("(?i)[aeiou].*") ? "an " : "a ";
+    return words
+        .replaceFirst("an? UNIT", "UNIT")
+        .replace("UNIT", quarters < 4 ? article + unit : unit)
+        .replace("a quarter a", "a quarter of a");
+  }
+
+  /** "3/4ths of a gallon", "3 quarters of an ounce". */
+  private static String pieces(int quarters, String unit) {
+    String article = unit.matches("(?i)[aeiou].*") ? " of an " : " of a ";
+    return quarters == 3
+        ? "3 quarters" + article + unit
+        : quarters == 1 ? "1/4th" + article + unit : quarterWords(quarters, unit);
   }
 
   private static String mixed(int whole, String part, String gap) {

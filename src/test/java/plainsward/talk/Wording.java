@@ -141,9 +141,11 @@ record Wording(String kind, List<String> turns, Quantity product) {
     return form.replace("{area}", job.area).replace("{rate}", job.rate).replace("{tank}", tank);
   }
 
-  /** As typed: plain, with chatter around it, with slips, without stops, in capitals, or spaced. */
+  /**
+   * As typed: plain, with chatter around it or slips, without stops, in capitals, spaced, broken.
+   */
   private static Wording typed(Random random, Job job, String text) {
-    int way = random.nextInt(6);
+    int way = random.nextInt(7);
     String typed =
         switch (way) {
           case 0 -> pick(random, "before") + " " + text + " " + pick(random, "after");
@@ -151,9 +153,12 @@ record Wording(String kind, List<String> turns, Quantity product) {
           case 2 -> text.replaceAll("[?!,](?= |$)|[.](?= |$)", "");
           case 3 -> text.toUpperCase(java.util.Locale.ROOT).replace("/K", "/k").replace("K ", "k ");
           case 4 -> text.replace(" ", "  ");
+          case 5 -> BrokenNumbers.in(random, text);
           default -> text;
         };
-    String how = List.of("chatter", "slips", "no stops", "capitals", "spaced", "plain").get(way);
+    List<String> hows =
+        List.of("chatter", "slips", "no stops", "capitals", "spaced", "broken", "plain");
+    String how = hows.get(way);
     return new Wording(job.kind + ", " + how, List.of(typed), job.product);
   }
 }
