@@ -15,6 +15,7 @@ final class NumberSlips extends TokenWalk {
   private static final int MOST_LETTERS = 3;
   private static final int SMALL_DIGITS = 2;
   private static final int GROUP = 3;
+  private static final int MOST_UNIT = 4;
 
   /** Words after which an amount is told, so that a number there is the head of it. */
   private static final Set<String> BEFORE =
@@ -300,15 +301,16 @@ final class NumberSlips extends TokenWalk {
     boolean group = next.length() == GROUP && isSquare(i + 3);
     boolean thousand = isThousand(i + 3);
     boolean listed = isTight(i + 2) || !(told || thousand);
-    return !listed && (group || small && (thousand || isPer(i + 4))) ? unread(i, i + 3) : 0;
+    return !listed && (group || small && (thousand || isPer(i + 3))) ? unread(i, i + 3) : 0;
   }
 
-  /** Whether the unit that ends about there is per something. */
+  /** Whether the unit that begins there is per something, with or without a space before "per". */
   private boolean isPer(int i) {
-    return PER.contains(word(i))
-        || PER.contains(word(i + 1))
-        || PER.contains(word(i + 2)) && is(i + 1, ".")
-        || PER.contains(word(i + 3)) && is(i + 2, ".");
+    boolean per = PER.contains(word(i + 1)) || PER.contains(word(i + 2));
+    for (int k = i; k <= i + MOST_UNIT; k++) {
+      per |= is(k, "/") || word(k).endsWith("per");
+    }
+    return per;
   }
 
   /** "25,00 sq ft", "4.000 sq ft", "11/2 oz": what may be one number or quite another. */

@@ -20,7 +20,6 @@ final class Tokens {
   /** First words of measures of two words. */
   private static final Set<String> FIRST = Set.of("liquid", "dry", "sq", "square");
 
-
   private Tokens() {}
 
   /**
