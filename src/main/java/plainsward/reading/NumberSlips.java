@@ -282,7 +282,7 @@ final class NumberSlips extends TokenWalk {
       return isPower(i + 2) ? unread(i, i + 4) : read(i, i + 2, word(i) + word(i + 1));
     }
     boolean noughts = next.startsWith("0") && isWhole(i + 1) && next.length() > 1 && isUnit(i + 2);
-    boolean group = next.length() == GROUP && isWhole(i + 1) && isSquare(i + 2);
+    boolean group = small && next.length() == GROUP && isWhole(i + 1) && isSquare(i + 2);
     return noughts || group ? unread(i, i + 2) : 0;
   }
 
