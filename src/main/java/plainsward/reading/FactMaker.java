@@ -333,7 +333,9 @@ final class FactMaker {
 
   /** Whether a word that may be a misspelt unit stands between a number and what it is per. */
   private boolean isUnread(int i) {
-    return passage.isWord(i) && passage.in(i + 1, Set.of("per", "/", "a", "an", "to", "for", "on"));
+    return passage.isWord(i)
+        && (passage.in(i + 1, Set.of("per", "/", "a", "an", "to", "for", "on"))
+            || passage.isWord(i + 1) && passage.in(i + 2, Set.of("per", "/")));
   }
 
   private boolean isLawnCue(Numeral number) {

@@ -295,7 +295,8 @@ final class MeasuredReader extends TokenWalk {
 
   /** A unit alone; not where a hyphen ties it to what could not be read ("2 fuid-ounces"). */
   private Optional<Measured> lone(int i) {
-    if (is(i - 1, "-") && isTight(i) && isTight(i - 1)) {
+    boolean four = i == 1 && is(0, "for");
+    if (four || is(i - 1, "-") && isTight(i) && isTight(i - 1)) {
       return Optional.empty();
     }
     return units

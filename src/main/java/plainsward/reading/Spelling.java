@@ -63,7 +63,7 @@ final class Spelling {
       if (number != null && mended.get(i - 1).is("thousand") && mended.get(i + 1).is("hundred")) {
         mended.set(i, mended.get(i).as(number));
       }
-      if (i > 0 && mended.get(i).is("are") && mended.get(i - 1).is("an")) {
+      if (i > 0 && mended.get(i).is("are") && isAcres(mended.get(i - 1))) {
         mended.set(i, mended.get(i).as("acre"));
       }
       if (THREE.contains(mended.get(i).norm()) && isCounted(mended, i + 1)) {
@@ -104,6 +104,11 @@ final class Spelling {
         || NumberWords.SCALES.containsKey(next)
         || NumberWords.PARTS.containsKey(next)
         || next.length() > 1 && isMeasure(tokens, i);
+  }
+
+  /** Before "are" for acre: "an", or a number with a point. */
+  private static boolean isAcres(Token before) {
+    return before.is("an") || before.isNumber() && before.norm().indexOf('.') >= 0;
   }
 
   private static boolean isMeasure(List<Token> tokens, int i) {
