@@ -295,7 +295,7 @@ final class MeasuredReader extends TokenWalk {
 
   /** A unit alone; not where a hyphen ties it to what could not be read ("2 fuid-ounces"). */
   private Optional<Measured> lone(int i) {
-    boolean four = i == 1 && is(0, "for");
+    boolean four = is(0, "for") && (i == 1 || i == 2 && word(1).startsWith("fl"));
     if (four || is(i - 1, "-") && isTight(i) && isTight(i - 1)) {
       return Optional.empty();
     }
