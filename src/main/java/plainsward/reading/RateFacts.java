@@ -71,6 +71,14 @@ final class RateFacts {
 
   private static final Ratio FEW = Ratio.of(20);
 
+  /** Short words and abbreviations of which people say one without a number. */
+  private static final Set<String> SHORT_ONES = Set.of("cup", "cap", "qt", "pt", "gal");
+
+  private static final Set<String> TELLING = Set.of("its", "thats", "not", "meant", "mean");
+
+  /** The fewest letters of a measure that is no abbreviation, but for short words. */
+  private static final int WRITTEN_OUT = 4;
+
   private final Passage passage;
 
   RateFacts(Passage passage) {
@@ -81,7 +89,7 @@ final class RateFacts {
     if (rate.top().implied() && isMisread(rate.from())) {
       return List.of();
     }
-    if (rate.top().implied() && isAsked(rate)) {
+    if (rate.top().implied() && (isAsked(rate) || !isOne(rate.top()))) {
       return List.of(wanted(rate));
     }
     List<Fact> facts = new ArrayList<>();
@@ -106,6 +114,16 @@ final class RateFacts {
     boolean verb =
         passage.before(rate.from(), 2, Set.of("do", "spray", "run", "does", "puts", "at", "use"));
     return !verb && (ASKING.contains(before) || after.equals("?") || after.isEmpty());
+  }
+
+  /**
+   * "Tablespoon per gallon" and "qt per acre" may be one; "oz per gallon", "ounces per gallon" and
+   * "its quart per acre" tell a measure alone.
+   */
+  private boolean isOne(Measured top) {
+    String word = passage.word(top.to() - 1);
+    boolean written = word.length() >= WRITTEN_OUT || SHORT_ONES.contains(word);
+    return written && !word.endsWith("s") && !passage.in(top.from() - 1, TELLING);
   }
 
   /** Whether a word that can't be read parts a number from the unit: "three fulld ounces per k". */
