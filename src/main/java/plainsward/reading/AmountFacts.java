@@ -10,6 +10,18 @@ import plainsward.units.Unit;
 
 /** What a measured amount is: a tank, a lawn, a bottle, water caught, wind, heat ... */
 final class AmountFacts {
+  private static final Set<String> STUFF =
+      Set.of("concentrate", "product", "herbicide", "weedkiller", "it");
+
+  /** Words before a measure that is no vessel. */
+  private static final Set<String> COUNTING = Set.of("many", "much", "in", "or", "fluid");
+
+  private static final Set<String> VESSELS =
+      Set.of("bottle", "bottles", "jug", "jugs", "bag", "bags");
+  private static final Set<String> CURRENCY = Set.of("$", "\u00a3", "\u20ac");
+  private static final Set<String> COSTS =
+      Set.of("is", "s", "costs", "for", "at", "runs", "was", ":", "=");
+  private static final Set<String> FOR_EACH = Set.of("per", "/", "a");
   private static final Map<Dimension, String> KINDS =
       Map.of(
           Dimension.VOLUME, "volume",
@@ -88,17 +100,14 @@ final class AmountFacts {
     if (isPriceBefore(said.from())) {
       return List.of(Fact.of("container", said.low(), words, said.from()));
     }
-    boolean stuff =
-        after.equals("of")
-            && passage.in(
-                said.to() + 1, Set.of("concentrate", "product", "herbicide", "weedkiller", "it"));
-    if (stuff && !Set.of("many", "much", "in", "or", "fluid").contains(before)) {
+    boolean stuff = after.equals("of") && passage.in(said.to() + 1, STUFF);
+    if (stuff && !COUNTING.contains(before)) {
       return List.of(Fact.of("container", said.low(), words, said.from()));
     }
     if (isPriced(said.to())) {
       return List.of(Fact.of("container", said.low(), words, said.from()));
     }
-    boolean goesOn = Set.of("bottle", "bottles", "jug", "jugs", "bag", "bags").contains(after);
+    boolean goesOn = VESSELS.contains(after);
     if (goesOn) {
       return List.of(Fact.of("container", said.low(), words, said.from()));
     }
@@ -109,15 +118,14 @@ final class AmountFacts {
 
   /** "$42 qt", "$95 per gal". */
   private boolean isPriceBefore(int i) {
-    int number = passage.in(i - 1, Set.of("per", "/", "a")) ? i - 2 : i - 1;
-    return passage.isNumber(number) && passage.in(number - 1, Set.of("$", "\u00a3", "\u20ac"));
+    int number = passage.in(i - 1, FOR_EACH) ? i - 2 : i - 1;
+    return passage.isNumber(number) && passage.in(number - 1, CURRENCY);
   }
 
   /** "quart is $42": the size that a price is told for. */
   private boolean isPriced(int i) {
-    int price =
-        passage.in(i, Set.of("is", "s", "costs", "for", "at", "runs", "was", ":", "=")) ? i + 1 : i;
-    return passage.in(price, Set.of("$", "\u00a3", "\u20ac"));
+    int price = passage.in(i, COSTS) ? i + 1 : i;
+    return passage.in(price, CURRENCY);
   }
 
   private String role(Measured said) {

@@ -14,6 +14,8 @@ import plainsward.units.Units;
 
 /** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
 final class Assembler {
+  private static final Set<String> DENIED = Set.of("dont", "not", "havent", "isnt", "never");
+  private static final Set<String> OWNING = Set.of("have", "own", "got", "an", "do", "dont");
   private static final int BACK = 6;
   private static final Set<String> OLD = Set.of("last", "old");
   private static final Set<String> USES = Set.of("uses", "used", "runs", "does", "puts", "sprays");
@@ -135,8 +137,8 @@ final class Assembler {
   /** "I don't have an acre" gives no area. */
   private boolean isDenied(Fact fact) {
     return fact.name().equals("area")
-        && passage.before(fact.at(), 3, Set.of("dont", "not", "havent", "isnt", "never"))
-        && passage.before(fact.at(), 3, Set.of("have", "own", "got", "an", "do", "dont"));
+        && passage.before(fact.at(), 3, DENIED)
+        && passage.before(fact.at(), 3, OWNING);
   }
 
   /**

@@ -13,6 +13,16 @@ import plainsward.units.Units;
 
 /** Turns what stands in the text into facts with roles and owners. */
 final class FactMaker {
+  /** What may stand between a measure and what it is per. */
+  private static final Set<String> PER = Set.of("per", "/", "a", "an", "to", "for", "on");
+
+  /** Words after and before a bare number that say it is ground. */
+  private static final Set<String> GROUND_AFTER =
+      Set.of("lawn", "yard", "square", "of", "combined", "bag", "bags");
+
+  private static final Set<String> GROUND_BEFORE =
+      Set.of("lawn", "yard", "its", "customer", "neighbors", "just", "for");
+
   private static final Set<String> SECONDS = Set.of("seconds", "secs", "sec");
   private static final Set<String> NET = Set.of("its", "leaves", "theres");
   private static final Set<String> LESS = Set.of("minus", "without", "less", "after", "excluding");
@@ -334,17 +344,13 @@ final class FactMaker {
   /** Whether a word that may be a misspelt unit stands between a number and what it is per. */
   private boolean isUnread(int i) {
     return passage.isWord(i)
-        && (passage.in(i + 1, Set.of("per", "/", "a", "an", "to", "for", "on"))
+        && (passage.in(i + 1, PER)
             || passage.isWord(i + 1) && passage.in(i + 2, Set.of("per", "/")));
   }
 
   private boolean isLawnCue(Numeral number) {
-    return passage.after(
-            number.to(), 3, Set.of("lawn", "yard", "square", "of", "combined", "bag", "bags"))
-        || passage.before(
-            number.from(),
-            3,
-            Set.of("lawn", "yard", "its", "customer", "neighbors", "just", "for"));
+    return passage.after(number.to(), 3, GROUND_AFTER)
+        || passage.before(number.from(), 3, GROUND_BEFORE);
   }
 
   /** "rate .37": a label's bare rate, per 1,000 sq ft in fluid ounces, and marked as open. */

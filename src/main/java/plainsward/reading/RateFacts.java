@@ -13,6 +13,19 @@ import plainsward.units.Units;
 
 /** What a rate means: the label's rate, the sprayer's, a strength, a wetting agent's, nitrogen. */
 final class RateFacts {
+  /** What may stand between a year's limit and the year. */
+  private static final Set<String> EACH = Set.of("a", "per", "each", "every", "any", "one", "/");
+
+  private static final Set<String> WITHIN = Set.of("in", "within");
+  private static final Set<String> WHOLE_YEAR = Set.of("calendar", "growing", "one", "single");
+  private static final Set<String> YEARLY = Set.of("annually", "yearly");
+  private static final Set<String> YEARS = Set.of("year", "yr", "season");
+  private static final Set<String> OUTPUT = Set.of("output", "puts", "gpa", "calibrated");
+  private static final Set<String> TESTED = Set.of("used", "took", "caught", "through", "uses");
+  private static final Set<String> STUFF =
+      Set.of("product", "concentrate", "herbicide", "weedkiller", "it");
+  private static final Set<String> DOING =
+      Set.of("do", "spray", "run", "does", "puts", "at", "use");
   private static final Set<String> METRIC_GROUND = Set.of("m2", "har");
   private static final Set<String> PRODUCT =
       Set.of("product", "label", "rate", "concentrate", "herbicide", "material", "stuff");
@@ -111,8 +124,7 @@ final class RateFacts {
     if (passage.in(rate.to(), PRODUCT) || bare) {
       return false;
     }
-    boolean verb =
-        passage.before(rate.from(), 2, Set.of("do", "spray", "run", "does", "puts", "at", "use"));
+    boolean verb = passage.before(rate.from(), 2, DOING);
     return !verb && (ASKING.contains(before) || after.equals("?") || after.isEmpty());
   }
 
@@ -187,11 +199,10 @@ final class RateFacts {
 
   /** "3 oz per thousand a year" is the most of a year and no rate. */
   private boolean isYearly(int end) {
-    int year = passage.in(end, Set.of("in", "within")) ? end + 2 : end + 1;
-    boolean each = passage.in(year - 1, Set.of("a", "per", "each", "every", "any", "one", "/"));
-    boolean calendar = passage.in(year, Set.of("calendar", "growing", "one", "single"));
-    return passage.in(end, Set.of("annually", "yearly"))
-        || each && passage.in(calendar ? year + 1 : year, Set.of("year", "yr", "season"));
+    int year = passage.in(end, WITHIN) ? end + 2 : end + 1;
+    boolean each = passage.in(year - 1, EACH);
+    boolean calendar = passage.in(year, WHOLE_YEAR);
+    return passage.in(end, YEARLY) || each && passage.in(calendar ? year + 1 : year, YEARS);
   }
 
   /** "used 2 quarts on 500 sq ft" is a test of the sprayer. */
@@ -199,7 +210,7 @@ final class RateFacts {
     return !rate.firm()
         && !rate.covers()
         && rate.top().is(Dimension.VOLUME)
-        && passage.before(rate.from(), 3, Set.of("used", "took", "caught", "through", "uses"));
+        && passage.before(rate.from(), 3, TESTED);
   }
 
   private boolean isTank(Mention.Rate rate) {
@@ -243,7 +254,7 @@ final class RateFacts {
   }
 
   private boolean isSprayCue(Measured top) {
-    return passage.before(top.from(), 5, Set.of("output", "puts", "gpa", "calibrated"));
+    return passage.before(top.from(), 5, OUTPUT);
   }
 
   /** Nitrogen, an active ingredient, what a spreader threw, or the label's rate by weight. */
@@ -279,10 +290,7 @@ final class RateFacts {
       return isSprayCue(top) ? "spray_rate" : "label_rate";
     }
     String usual = usualRole(rate, area);
-    boolean product =
-        passage.word(top.to()).equals("of")
-            && passage.in(
-                top.to() + 1, Set.of("product", "concentrate", "herbicide", "weedkiller", "it"));
+    boolean product = passage.word(top.to()).equals("of") && passage.in(top.to() + 1, STUFF);
     if (product) {
       return "label_rate";
     }

@@ -22,6 +22,8 @@ import plainsward.trade.Rows;
  * published advice named in the table {@code first-aid}.
  */
 public final class Exposure {
+  private static final Set<String> NOW =
+      Set.of("just", "now", "help", "right", "happened", "hes", "shes", "im");
   private static final List<Row> ROWS = PhraseColumn.EXPOSURE.rows();
   private static final PhraseBook<Heard> BOOK =
       PhraseBook.of(PhraseColumn.EXPOSURE, n -> Heard.of(ROWS.get(n)));
@@ -106,8 +108,7 @@ public final class Exposure {
 
   /** Words that say it is happening, however the rest is put. */
   private static boolean isNow(List<Token> tokens) {
-    Set<String> now = Set.of("just", "now", "help", "right", "happened", "hes", "shes", "im");
-    return tokens.stream().anyMatch(t -> now.contains(t.norm()))
+    return tokens.stream().anyMatch(t -> NOW.contains(t.norm()))
         && tokens.stream().noneMatch(t -> t.is("if") || t.is("case") || t.is("never"));
   }
 
