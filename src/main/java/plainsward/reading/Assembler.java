@@ -15,6 +15,8 @@ import plainsward.units.Units;
 /** Puts together what was said in pieces: lists, crooked edges, three sides of a trapezoid. */
 final class Assembler {
   private static final Set<String> DENIED = Set.of("dont", "not", "havent", "isnt", "never");
+  private static final Set<String> NO = Set.of("no");
+  private static final Set<String> OF_PARTS = Set.of("part_of", "strength");
   private static final Set<String> OWNING = Set.of("have", "own", "got", "an", "do", "dont");
   private static final int BACK = 6;
   private static final Set<String> OLD = Set.of("last", "old");
@@ -88,7 +90,9 @@ final class Assembler {
     corrections(all);
     new SprayerFacts(passage).join(all);
     new UsedUp(passage).join(all);
-    new Jugs(passage).join(all);
+    if (passage.hasWord(Triggers.JUGS)) {
+      new Jugs(passage).join(all);
+    }
     new CoverPairs(passage).join(all);
     new BottlePairs(passage).join(all);
     new PricePairs(passage).join(all);
@@ -113,25 +117,40 @@ final class Assembler {
     if (all.isEmpty()) {
       return;
     }
-    new Packets(passage).join(all);
+    if (passage.hasWord(Triggers.PIECES)) {
+      new Packets(passage).join(all);
+    }
     if (all.size() < 2) {
       return;
     }
-    new Corrected(passage).join(all);
-    new Parts(passage).join(all);
-    new MixLeft(passage).join(all);
-    new Takes(passage).join(all);
+    if (passage.hasWord(Triggers.TAKEN_BACK) || passage.hasWord(NO)) {
+      new Corrected(passage).join(all);
+    }
+    if (!Facts.named(all, OF_PARTS).isEmpty()) {
+      new Parts(passage).join(all);
+    }
+    if (passage.hasWord(Triggers.USED)) {
+      new MixLeft(passage).join(all);
+    }
+    if (passage.hasWord(Triggers.ASKS)) {
+      new Takes(passage).join(all);
+    }
   }
 
   /** What is held against something else: days of lawns, rates that were taken, what went down. */
   private void comparisons(List<Fact> all) {
-    new PerAsked(passage).join(all);
-    if (all.size() < 2) {
-      return;
+    if (passage.hasWord(Triggers.PER_ASKED)) {
+      new PerAsked(passage).join(all);
     }
-    new DatedLawns(passage).join(all);
-    new ToldRates(passage).join(all);
-    new Laid(passage).join(all);
+    if (Facts.named(all, Triggers.DAYS).size() > 1) {
+      new DatedLawns(passage).join(all);
+    }
+    if (Facts.named(all, Triggers.RATES).size() == 2) {
+      new ToldRates(passage).join(all);
+    }
+    if (!Facts.named(all, Triggers.PRODUCT).isEmpty()) {
+      new Laid(passage).join(all);
+    }
   }
 
   /** "I don't have an acre" gives no area. */

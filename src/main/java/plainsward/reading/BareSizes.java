@@ -8,7 +8,6 @@ import plainsward.units.Unit;
 
 /** "quart is 45 bucks", "got the quart bottle": a size without a number is one container of it. */
 final class BareSizes {
-  private static final Set<String> SIZES = Set.of("quart", "pint", "gallon");
   private static final Set<String> BEFORE =
       Set.of("the", "my", "got", "have", "bought", "this", "that", "and", "so", "same");
   private static final Set<String> COSTS =
@@ -24,13 +23,13 @@ final class BareSizes {
   /** Adds the container, where none is told and money or a vessel shows what the size is. */
   void join(List<Fact> all) {
     boolean held = all.stream().anyMatch(fact -> fact.name().equals("container"));
-    if (held || !passage.hasWord(SIZES)) {
+    if (held) {
       return;
     }
     boolean money = !Facts.named(all, Set.of("price")).isEmpty();
     for (int i = 0; i < passage.tokens().size(); i++) {
       boolean alone =
-          passage.in(i, SIZES)
+          passage.in(i, Triggers.SIZES)
               && (i == 0
                   || passage.in(i - 1, BEFORE)
                   || !passage.isWord(i - 1) && !passage.isNumber(i - 1));

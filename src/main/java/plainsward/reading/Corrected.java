@@ -10,19 +10,6 @@ import plainsward.units.Unit;
  * The later one stands in its place; both together would be added or the first one used.
  */
 final class Corrected {
-  private static final Set<String> CUES =
-      Set.of(
-          "wait",
-          "sorry",
-          "oops",
-          "actually",
-          "mean",
-          "meant",
-          "scratch",
-          "correction",
-          "whoops",
-          "make",
-          "rather");
   private static final Set<String> FILLERS =
       Set.of(
           "no", "its", "it", "is", "thats", "that", "i", "a", "the", "my", ",", "more", "like", "-",
@@ -57,7 +44,7 @@ final class Corrected {
     boolean strong = false;
     int first = place;
     for (int i = place - 1; i >= 0 && i >= place - REACH; i--) {
-      boolean cue = passage.in(i, CUES);
+      boolean cue = passage.in(i, Triggers.TAKEN_BACK);
       if (!cue && !passage.in(i, FILLERS)) {
         break;
       }

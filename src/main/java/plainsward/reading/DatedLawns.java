@@ -5,7 +5,6 @@ import java.util.Set;
 
 /** Whose day it is: "sprayed the front may 1 and the back may 10". */
 final class DatedLawns {
-  private static final Set<String> DAYS = Set.of("day", "last_applied");
   private static final Set<String> PLACES =
       Set.of("front", "back", "side", "rear", "backyard", "frontyard", "north", "south");
   private static final int NEAR = 6;
@@ -18,10 +17,7 @@ final class DatedLawns {
 
   /** Gives each of several days the piece of ground that stands before it, where each has one. */
   void join(List<Fact> all) {
-    List<Fact> days = Facts.named(all, DAYS);
-    if (days.size() < 2) {
-      return;
-    }
+    List<Fact> days = Facts.named(all, Triggers.DAYS);
     int from = 0;
     for (Fact day : days) {
       if (place(from, day.at()).isEmpty()) {

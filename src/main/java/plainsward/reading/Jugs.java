@@ -8,8 +8,6 @@ import plainsward.units.Ratio;
 
 /** Several containers of one size: "2 jugs 2.5 gal each", "three 32 oz bottles". */
 final class Jugs {
-  private static final Set<String> NOUNS =
-      Set.of("jugs", "bottles", "containers", "jars", "pails", "cans", "cases");
   private static final Set<String> ROLES =
       Set.of("container", "volume", "product_amount", "tank", "spray_volume", "mass");
   private static final Set<String> EACH = Set.of("each", "apiece", "ea");
@@ -23,7 +21,7 @@ final class Jugs {
 
   /** Takes the count into the amount, where no price makes it one container's. */
   void join(List<Fact> all) {
-    if (all.isEmpty() || !passage.hasWord(NOUNS) || !Facts.named(all, Set.of("price")).isEmpty()) {
+    if (!Facts.named(all, Set.of("price")).isEmpty()) {
       return;
     }
     List<Fact> sized = Facts.named(all, ROLES);
@@ -53,13 +51,13 @@ final class Jugs {
 
   /** Where the count stands: "three 32 oz bottles", "2 jugs 2.5 gal each", "4 bottles of 16 oz". */
   private int count(Fact fact) {
-    if (passage.in(passage.end(fact), NOUNS)) {
+    if (passage.in(passage.end(fact), Triggers.JUGS)) {
       return fact.at() - 1;
     }
     int noun =
         passage.in(fact.at() - 1, Set.of("of", "at", ",", "-")) ? fact.at() - 2 : fact.at() - 1;
     boolean of = noun < fact.at() - 1 || passage.in(passage.end(fact), EACH);
-    return passage.in(noun, NOUNS) && of ? noun - 1 : -1;
+    return passage.in(noun, Triggers.JUGS) && of ? noun - 1 : -1;
   }
 
   private Integer many(int i) {

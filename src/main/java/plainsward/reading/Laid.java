@@ -8,7 +8,6 @@ import java.util.Set;
  * the label; the label's dose alone would hide what was done.
  */
 final class Laid {
-  private static final Set<String> PRODUCT = Set.of("product_amount", "catch_volume", "container");
   private static final Set<String> GROUND = Set.of("area", "test_area", "shape", "test_shape");
   private static final Set<String> DONE =
       Set.of("put", "used", "sprayed", "applied", "dumped", "laid", "threw", "spread", "poured");
@@ -33,7 +32,7 @@ final class Laid {
       return;
     }
     List<Fact> ground = Facts.named(all, GROUND);
-    List<Fact> product = Facts.named(all, PRODUCT);
+    List<Fact> product = Facts.named(all, Triggers.PRODUCT);
     if (ground.size() != 1 || product.size() != 1 || product.get(0).value().isEmpty()) {
       return;
     }

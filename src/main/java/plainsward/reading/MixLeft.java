@@ -17,10 +17,6 @@ final class MixLeft {
       Set.of("spray_volume", "tank", "volume", "makes_volume", "catch_volume");
   private static final Set<String> POURED =
       Set.of("product_amount", "in_hand", "catch_volume", "container");
-  private static final Set<String> USED =
-      Set.of(
-          "used", "sprayed", "emptied", "put", "through", "out", "ran", "did", "burned", "down",
-          "went", "spent");
   private static final Set<String> STILL = Set.of("left", "still", "remaining", "remains");
   private static final Set<String> STUFF =
       Set.of(
@@ -91,7 +87,7 @@ final class MixLeft {
   private boolean isUsed(Fact fact) {
     boolean amount =
         fact.name().equals("number") || fact.name().equals("lawn_part") || isVolume(fact);
-    return amount && fact.value().isPresent() && passage.before(fact.at(), 3, USED);
+    return amount && fact.value().isPresent() && passage.before(fact.at(), 3, Triggers.USED);
   }
 
   private static Optional<Quantity> rest(Fact whole, Fact used) {

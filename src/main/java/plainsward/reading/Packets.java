@@ -13,10 +13,6 @@ import plainsward.units.Units;
  * What is used by the piece: "one packet makes 1.5 gal", "2 tablets per gal", "a pouch does 1k".
  */
 final class Packets {
-  private static final Set<String> PIECES =
-      Set.of(
-          "packet", "packets", "pouch", "pouches", "sachet", "sachets", "tablet", "tablets", "pod",
-          "pods", "pkt", "pkts", "pack", "packs");
   private static final Set<String> MAKES =
       Set.of(
           "makes", "make", "treats", "does", "covers", "for", "per", "to", "in", "goes", "into",
@@ -44,7 +40,7 @@ final class Packets {
   /** Adds what one piece makes or treats; another volume or ground is what is to be done. */
   void join(List<Fact> all) {
     for (int i = 0; i < passage.tokens().size(); i++) {
-      if (passage.in(i, PIECES) && passage.in(i + 1, MAKES)) {
+      if (passage.in(i, Triggers.PIECES) && passage.in(i + 1, MAKES)) {
         Optional<Quantity> count = count(all, i);
         if (count.isPresent() && told(all, i, count.get().value())) {
           return;

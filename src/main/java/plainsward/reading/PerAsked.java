@@ -11,8 +11,6 @@ final class PerAsked {
   private static final Set<String> PER = Set.of("per", "/", "a");
   private static final Set<String> THOUSAND = Set.of("thousand", "k", "1000", "m");
   private static final Set<String> ACRE = Set.of("acre", "ac");
-  private static final Set<String> ASKED =
-      Set.of("?", "what", "whats", "much", "many", "equals", "=");
 
   private final Passage passage;
 
@@ -48,7 +46,7 @@ final class PerAsked {
   /** Adds the unit that a lone rate is wanted in. */
   void join(List<Fact> all) {
     Fact rate = lone(all);
-    if (rate == null || !passage.hasWord(ASKED)) {
+    if (rate == null) {
       return;
     }
     int end = passage.end(rate);

@@ -95,7 +95,9 @@ final class PricePairs {
         }
       }
     }
-    new BareSizes(passage).join(all);
+    if (passage.hasWord(Triggers.SIZES)) {
+      new BareSizes(passage).join(all);
+    }
   }
 
   /** "price 38", "paid 45 for it": a number that is said to be a price, in dollars. */

@@ -1,5 +1,6 @@
 package plainsward.reading;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -36,7 +37,9 @@ final class RatePieces {
 
   /** Puts together what belongs together. */
   void join(List<Fact> all) {
-    new WrongThenRight(passage).join(all);
+    if (passage.hasWord(Triggers.WRONG)) {
+      new WrongThenRight(passage).join(all);
+    }
     shares(all);
     lowEnd(all);
     ofAnalysis(all);
@@ -93,7 +96,12 @@ final class RatePieces {
 
   /** "2,4-D 24%, mecoprop 7%": what a product is made of is no strength to mix at. */
   private void shares(List<Fact> all) {
-    List<Fact> shares = all.stream().filter(this::isShare).toList();
+    List<Fact> shares = new ArrayList<>();
+    for (Fact fact : all) {
+      if (isShare(fact)) {
+        shares.add(fact);
+      }
+    }
     if (shares.size() > 1) {
       all.replaceAll(fact -> shares.contains(fact) ? fact.as("active_share") : fact);
     }

@@ -23,7 +23,6 @@ final class Takes {
   private static final Set<String> ASKED =
       Set.of("for", "in", "into", "of", "does", "do", "about", "just", "only", "would", "whats");
   private static final Set<String> ONE = Set.of("one", "1");
-  private static final Set<String> ASKS = Set.of("how", "what", "whats", "hows");
   private static final Ratio TEN = Ratio.of(10);
 
   private final Passage passage;
@@ -39,7 +38,7 @@ final class Takes {
       Fact second = all.get(i + 1);
       boolean takes = isVolume(first) && isProduct(second, first) && isJoined(first, second, TAKE);
       boolean goes = isProduct(first, second) && isVolume(second) && isGoing(first, second);
-      if ((takes || goes) && passage.hasWord(ASKS)) {
+      if (takes || goes) {
         told(all, takes ? first : second, takes ? second : first);
         return;
       }

@@ -9,7 +9,6 @@ import java.util.Set;
  * one that was taken is no rate to mix at.
  */
 final class ToldRates {
-  private static final Set<String> RATES = Set.of("label_rate", "strength");
   private static final Set<String> AS = Set.of("as", "like");
   private static final Set<String> INSTEAD = Set.of("instead", "rather");
   private static final Set<String> SAME = Set.of("same", "equal", "equals");
@@ -37,8 +36,8 @@ final class ToldRates {
 
   /** Calls the one that was taken so, where the words tell which of the two it is. */
   void join(List<Fact> all) {
-    List<Fact> rates = Facts.named(all, RATES);
-    if (rates.size() != 2 || passage.hasWord(SAME) || !areAlike(rates.get(0), rates.get(1))) {
+    List<Fact> rates = Facts.named(all, Triggers.RATES);
+    if (passage.hasWord(SAME) || !areAlike(rates.get(0), rates.get(1))) {
       return;
     }
     Fact taken = taken(rates.get(0), rates.get(1));

@@ -11,8 +11,6 @@ final class WrongThenRight {
   private static final Set<String> RATES = Set.of("label_rate", "strength");
   private static final Set<String> AMOUNTS =
       Set.of("product_amount", "catch_volume", "container", "volume");
-  private static final Set<String> CUES =
-      Set.of("wrong", "mistake", "typo", "should", "shouldve", "supposed", "meant");
 
   private final Passage passage;
 
@@ -22,7 +20,7 @@ final class WrongThenRight {
 
   /** Puts the right one in the place of the wrong one. */
   void join(List<Fact> all) {
-    if (all.size() < 2 || !passage.hasWord(CUES)) {
+    if (all.size() < 2) {
       return;
     }
     for (int i = 0; i + 1 < all.size(); i++) {
@@ -42,7 +40,7 @@ final class WrongThenRight {
 
   private boolean isTakenBack(Fact wrong, Fact right) {
     for (int i = passage.end(wrong); i < right.at(); i++) {
-      if (passage.in(i, CUES)) {
+      if (passage.in(i, Triggers.WRONG)) {
         return true;
       }
     }

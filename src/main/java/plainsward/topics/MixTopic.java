@@ -60,7 +60,7 @@ public final class MixTopic implements Topic {
           .orElseGet(() -> forEach(request, sheet, rate.get(), ground.get()));
     }
     Optional<Quantity> volume = volume(request);
-    if (product && TankChoice.isOpen(request)) {
+    if (product && request.all("tank").size() == 2 && TankChoice.isOpen(request)) {
       return new TankChoice(request, sheet).reply(rate.get());
     }
     if (isPerGallonAsked(request, rate) && ground.isEmpty() && volume.isEmpty()) {
@@ -92,7 +92,7 @@ public final class MixTopic implements Topic {
     if (request.has("ready_to_use")) {
       return Optional.of(readyToUse(sheet));
     }
-    if (Pieces.areTold(request)) {
+    if (request.turn().has("piece_makes")) {
       return Optional.of(new Pieces(request, sheet).reply());
     }
     if (request.turn().hasWord(DOUBLE)
@@ -100,10 +100,10 @@ public final class MixTopic implements Topic {
         && request.turn().has("left_in_tank")) {
       return Optional.of(doubled(request, sheet));
     }
-    if (HandCheck.isOfStrength(request)) {
+    if (request.says("check") && HandCheck.isOfStrength(request)) {
       return Optional.of(new HandCheck(request, sheet).ofStrength());
     }
-    if (MixLeftOver.isAsked(request)) {
+    if (request.has("mix_left") && MixLeftOver.isAsked(request)) {
       return Optional.of(new MixLeftOver(request, sheet).reply(rate));
     }
     if (isOverfull(request)) {
@@ -112,7 +112,8 @@ public final class MixTopic implements Topic {
     if (request.turn().has("makes_volume") && request.has("container")) {
       return Optional.of(InHand.madeStrength(request, sheet));
     }
-    Optional<Reply> unsprayed = UnsprayedMix.reply(request, sheet);
+    Optional<Reply> unsprayed =
+        request.says("unsprayed") ? UnsprayedMix.reply(request, sheet) : Optional.empty();
     if (rate.isEmpty() || unsprayed.isPresent()) {
       return unsprayed;
     }
@@ -392,9 +393,8 @@ public final class MixTopic implements Topic {
     sheet.steps(Ground.steps(request)).steps(mix.steps());
     MixWords.cautions(request, sheet, rate);
     lot(request, sheet);
-    Optional<Reply> left = ProductLeft.reply(request, sheet, mix.product());
-    if (left.isPresent()) {
-      return left.get();
+    if (request.wants("left") && mix.product().isPresent()) {
+      return ProductLeft.reply(request, sheet, mix.product().get());
     }
     if (!fillsAsked && mix.fills().isEmpty()) {
       sheet.suggest("How much goes in each tank? Tell me its size.");

@@ -16,30 +16,15 @@ import plainsward.trade.Rows;
  * was not just asked and that the reply does not answer already.
  */
 public final class NextSteps {
-  private static final Map<String, List<Step>> AFTER = new HashMap<>();
-  private static final Map<String, Step> BY_QUESTION = new HashMap<>();
+  private static final List<Row> ROWS = Rows.of("next-steps");
 
-  /**
-   * A row of the table.
-   *
-   * @param ask the question
-   * @param known the roles that must be known for it
-   * @param figures the figures of which any answers it already
-   * @param unless beginnings of words: where all of one list were said, it was asked
-   */
-  private record Step(
-      String ask, List<String> known, List<String> figures, List<String[]> unless) {}
+  /** The rows of each topic; the rest of a row is read when it is asked for. */
+  private static final Map<String, List<Row>> AFTER = new HashMap<>();
 
   static {
-    for (Row row : Rows.of("next-steps")) {
-      List<String[]> unless = new ArrayList<>();
-      for (String words : row.texts("unless")) {
-        unless.add(words.split(" ", -1));
-      }
-      Step step = new Step(row.text("ask"), row.texts("known"), row.texts("figure"), unless);
-      BY_QUESTION.putIfAbsent(step.ask, step);
+    for (Row row : ROWS) {
       for (String topic : row.texts("topic")) {
-        AFTER.computeIfAbsent(topic, t -> new ArrayList<>()).add(step);
+        AFTER.computeIfAbsent(topic, t -> new ArrayList<>()).add(row);
       }
     }
   }
@@ -49,16 +34,16 @@ public final class NextSteps {
   /** The questions that may follow a topic, the best one first. */
   static List<String> after(String topic, Request request) {
     List<String> questions = new ArrayList<>();
-    for (Step step : AFTER.getOrDefault(topic, List.of())) {
-      if (isKnown(step, request)) {
-        questions.add(step.ask);
+    for (Row row : AFTER.getOrDefault(topic, List.of())) {
+      if (isKnown(row, request)) {
+        questions.add(row.text("ask"));
       }
     }
     return questions;
   }
 
-  private static boolean isKnown(Step step, Request request) {
-    for (String role : step.known) {
+  private static boolean isKnown(Row row, Request request) {
+    for (String role : row.texts("known")) {
       if (!request.has(role)) {
         return false;
       }
@@ -90,12 +75,16 @@ public final class NextSteps {
   }
 
   private static boolean isDone(String question, Reply reply, Collection<List<Token>> asked) {
-    Step step = BY_QUESTION.get(question);
-    return step != null && (isTold(step, reply) || isAsked(step, asked));
+    for (Row row : ROWS) {
+      if (row.text("ask").equals(question)) {
+        return isTold(row, reply) || isAsked(row, asked);
+      }
+    }
+    return false;
   }
 
-  private static boolean isTold(Step step, Reply reply) {
-    for (String figure : step.figures) {
+  private static boolean isTold(Row row, Reply reply) {
+    for (String figure : row.texts("figure")) {
       if (reply.figure(figure).isPresent()) {
         return true;
       }
@@ -103,8 +92,8 @@ public final class NextSteps {
     return false;
   }
 
-  private static boolean isAsked(Step step, Collection<List<Token>> asked) {
-    for (String[] words : step.unless) {
+  private static boolean isAsked(Row row, Collection<List<Token>> asked) {
+    for (String words : row.texts("unless")) {
       for (List<Token> tokens : asked) {
         if (areAllIn(words, tokens)) {
           return true;
@@ -115,8 +104,8 @@ public final class NextSteps {
   }
 
   /** Whether each of these beginnings of words begins one of the tokens. */
-  private static boolean areAllIn(String[] words, List<Token> tokens) {
-    for (String word : words) {
+  private static boolean areAllIn(String words, List<Token> tokens) {
+    for (String word : words.split(" ", -1)) {
       boolean found = false;
       for (Token token : tokens) {
         found |= token.norm().startsWith(word);

@@ -21,11 +21,6 @@ final class Pieces {
     this.sheet = sheet;
   }
 
-  /** Whether what one piece makes was told in this turn. */
-  static boolean areTold(Request request) {
-    return request.turn().has("piece_makes");
-  }
-
   Reply reply() {
     Known piece = request.get("piece_makes").orElseThrow();
     Quantity each = piece.amount();

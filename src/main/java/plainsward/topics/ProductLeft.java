@@ -12,14 +12,8 @@ import plainsward.units.Shown;
 final class ProductLeft {
   private ProductLeft() {}
 
-  /** The reply, where that is asked for and the job's product is known. */
-  static Optional<Reply> reply(Request request, Sheet sheet, Optional<Quantity> product) {
-    return request.wants("left")
-        ? product.map(used -> left(request, sheet, used))
-        : Optional.empty();
-  }
-
-  private static Reply left(Request request, Sheet sheet, Quantity used) {
+  /** The reply, where the job takes so much product. */
+  static Reply reply(Request request, Sheet sheet, Quantity used) {
     Optional<Quantity> held =
         request.amount("container").filter(bottle -> bottle.dimension().equals(used.dimension()));
     if (held.isEmpty()) {

@@ -34,10 +34,10 @@ final class UnsprayedMix {
 
   private UnsprayedMix() {}
 
-  /** The reply, where such a mix is told of and no amounts that say more. */
+  /** The reply to one who has not sprayed, where such a mix is told of and no amounts. */
   static Optional<Reply> reply(Request request, Sheet sheet) {
     boolean amounts = request.turn().has("in_hand") || request.turn().has("label_rate");
-    if (!request.says("unsprayed") || !request.says("mixed-it") || amounts) {
+    if (!request.says("mixed-it") || amounts) {
       return Optional.empty();
     }
     return times(request).map(times -> thinned(request, sheet, times));
