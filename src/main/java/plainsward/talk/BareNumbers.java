@@ -83,6 +83,10 @@ final class BareNumbers extends LooseEnds {
 
   /** A number that stands in place of one before it, or as it was. */
   private Fact changed(Fact fact, boolean areaSaid) {
+    boolean counts = turn.isWord(fact.at() + 1, OF) && turn.isWord(fact.at() + 2, THEM);
+    if (counts && memory.has("lawn_each")) {
+      return fact;
+    }
     boolean change = turn.says("correction") || turn.says("follow-up") || turn.says("same");
     if (change && !areaSaid && memory.has("area") && fact.amount().value().compareTo(LAWN) >= 0) {
       return area(fact);

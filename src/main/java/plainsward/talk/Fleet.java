@@ -75,6 +75,9 @@ final class Fleet {
     if (less(all, size.get())) {
       return;
     }
+    if (count == null && memory.has("lawn_each") && some(all, size.get())) {
+      return;
+    }
     int one = memory.has("lawn_each") ? one() : -1;
     boolean meant = memory.has("lawn_each") || !turn.asks().isEmpty() || turn.says("follow-up");
     if (count != null && meant) {
@@ -110,6 +113,23 @@ final class Fleet {
         all.removeIf(fact -> fact.at() == few);
         all.add(Fact.of("area", rest, said, few).doubting(List.of("square")));
         all.add(Fact.of("lawn_each", each, said, few));
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** "just two of them": so many of the lawns. */
+  private boolean some(List<Fact> all, Quantity each) {
+    for (int i = 0; i + 2 < turn.tokens().size(); i++) {
+      boolean ofThem = turn.isWord(i + 1, OF) && turn.isWord(i + 2, THEM);
+      Optional<Ratio> many = ofThem ? number(i) : Optional.empty();
+      if (many.filter(n -> n.isWhole() && n.compareTo(Ratio.ONE) > 0).isPresent()) {
+        int at = i;
+        String said = turn.tokens().get(i).said();
+        all.removeIf(fact -> fact.at() == at);
+        all.add(Fact.of("area", each.times(many.get()), said, i).doubting(List.of("square")));
+        all.add(Fact.of("lawn_each", each, said, i));
         return true;
       }
     }
