@@ -40,9 +40,9 @@ final class InWords {
     return handbook.hasOwn() && !DoseFacts.areAmong(turn.all());
   }
 
-  /** Whether words are outside the trade. */
+  /** Whether words are outside the trade; a rate never is, whatever is sprayed. */
   static boolean areOutside(Facts turn) {
-    boolean ours = turn.has("weed") || turn.has("active");
+    boolean ours = turn.has("weed") || turn.has("active") || turn.has("label_rate");
     return !ours && TradeWords.areOutside(turn.tokens());
   }
 

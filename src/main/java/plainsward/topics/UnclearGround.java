@@ -8,7 +8,10 @@ import plainsward.units.Quantity;
 import plainsward.units.Ratio;
 import plainsward.units.Shown;
 
-/** Two areas of which nobody said whether one is a part of the other: asked about, never added. */
+/**
+ * Two areas of which nobody said whether one is a part of the other, or a size by comparison: asked
+ * about, never added or guessed.
+ */
 public final class UnclearGround {
   private UnclearGround() {}
 
@@ -16,6 +19,14 @@ public final class UnclearGround {
   public static Optional<Reply> check(Request request) {
     if (request.turn().has("told_part")) {
       return part(request);
+    }
+    if (request.says("size-compared") && !request.has("area") && !request.has("shape")) {
+      return Optional.of(
+          new Sheet(request, "mix")
+              .ask(
+                  "How many square feet is that, or how long and wide in steps? What it is as big as "
+                      + "is too rough for a dose.",
+                  "area"));
     }
     List<Fact> areas = request.turn().of("area");
     boolean open = areas.size() == 2 && areas.get(1).leavesOpen("beside");
