@@ -156,11 +156,14 @@ final class NumberSlips extends TokenWalk {
 
   /** "83OOsquare feet": letters like noughts that are one word with the unit. */
   private boolean isNoughtsAndUnit(int i) {
-    if (!isTight(i) || !tokens.get(i).isWord() || word(i).charAt(0) != 'o' && word(i).charAt(0) != 'l') {
+    if (!isTight(i)
+        || !tokens.get(i).isWord()
+        || word(i).charAt(0) != 'o' && word(i).charAt(0) != 'l') {
       return false;
     }
     String rest = word(i);
-    while ((rest.startsWith("o") || rest.equals(word(i))) && MeasureWords.shipped().longest(rest) == 0) {
+    while ((rest.startsWith("o") || rest.equals(word(i)))
+        && MeasureWords.shipped().longest(rest) == 0) {
       rest = rest.substring(1);
     }
     return rest.length() < word(i).length() && MeasureWords.shipped().longest(rest) > 0;
@@ -303,7 +306,9 @@ final class NumberSlips extends TokenWalk {
     boolean group = next.length() == GROUP && isSquare(i + 3);
     boolean thousand = isThousand(i + 3);
     boolean listed = isTight(i + 2) || !(told || thousand);
-    return !listed && (group || small && (thousand || isTight(i + 3) || isPer(i + 3))) ? unread(i, i + 3) : 0;
+    return !listed && (group || small && (thousand || isTight(i + 3) || isPer(i + 3)))
+        ? unread(i, i + 3)
+        : 0;
   }
 
   /** Whether the unit that begins there is per something, with or without a space before "per". */
