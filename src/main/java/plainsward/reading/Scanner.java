@@ -15,6 +15,9 @@ import plainsward.units.UnitSystem;
 final class Scanner {
   private static final int MOST_KEPT = 20_000;
 
+  /** More than anybody tells in one turn; what comes then is asked about and not read. */
+  private static final int MOST_MENTIONS = 1_000;
+
   /** Of words that were met, whether they may begin anything; people use the same ones. */
   private static final Map<String, Boolean> BEGIN = new ConcurrentHashMap<>();
 
@@ -44,6 +47,10 @@ final class Scanner {
     int i = 0;
     while (i < tokens.size()) {
       Optional<Mention> here = at(i);
+      if (found.size() == MOST_MENTIONS) {
+        found.add(new Mention.Unread(i, i + 1));
+        return found;
+      }
       if (here.isPresent() && here.get().to() > i) {
         found.add(here.get());
         i = here.get().to();
